@@ -1,0 +1,86 @@
+"""What may be typed into the box of a task, and how it is read. Holds no key: it goes into every student's folder."""
+
+from __future__ import annotations
+
+import re
+
+from attrs import field, frozen
+
+from drillpoint.course.formula import Formula, read_formula
+from drillpoint.course.reading import Reading, ReadingError, read_number, with_unit
+
+_YES_OR_NO = re.compile(r"\s*(yes|no|y|n)(?![^\W_])[\s,;:]*", re.IGNORECASE)
+_LETTER = re.compile(r"\s*\(?([A-Za-z])[).]?\s*")
+
+
+@frozen
+class Answer:
+    """One typed answer as it was read. Only what belongs to its kind is there."""
+
+    echo: str
+    reading: Reading | None = None
+    formula: Formula | None = None
+    letter: str = ""
+    yes: bool | None = None
+
+
+@frozen
+class AnswerForm:
+    """The kind of answer a task takes, with the unit beside its box, its names or its letters."""
+
+    kind: str
+    unit: str = ""
+    names: tuple[str, ...] = field(default=(), converter=tuple)
+    symbol: str = ""
+    letters: str = ""
+
+    @property
+    def beside(self) -> str:
+        """What is printed beside the box."""
+        if self.kind == "formula":
+            return f"a formula in {', '.join(self.names)}"
+        if self.kind == "choice":
+            return f"one letter, {', '.join(self.letters)}"
+        unit = self.unit or "a plain number"
+        return f"yes or no, then {unit}" if self.kind == "judgement" else unit
+
+    @property
+    def example(self) -> str:
+        """Something this box can read. It is never in the shape of an answer."""
+        if self.kind == "formula":
+            return f"{(self.names * 2)[0]} + 3*{(self.names * 2)[1]}"
+        if self.kind == "choice":
+            return self.letters[0]
+        number = with_unit("12.3", self.unit)
+        return f"yes, {number}" if self.kind == "judgement" else number
+
+    def read(self, typed: str) -> Answer:
+        """Read what was typed, or refuse it with ReadingError."""
+        if self.kind == "formula":
+            formula = read_formula(typed, self.names, result=self.symbol)
+            return Answer(formula.echo, formula=formula)
+        if self.kind == "choice":
+            return self._letter(typed)
+        if self.kind == "judgement":
+            return self._yes_or_no(typed)
+        reading = read_number(typed, self.unit)
+        return Answer(reading.echo, reading)
+
+    def _letter(self, typed: str) -> Answer:
+        match = _LETTER.fullmatch(typed[:60])
+        if match is None or match.group(1).lower() not in self.letters:
+            raise ReadingError(f"One letter is expected: {', '.join(self.letters)}.", typed, 0, tuple(self.letters))
+        letter = match.group(1).lower()
+        return Answer(letter, letter=letter)
+
+    def _yes_or_no(self, typed: str) -> Answer:
+        examples = (f"yes, {with_unit('12.3', self.unit)}", f"no; {with_unit('12,3', self.unit)}")
+        match = _YES_OR_NO.match(typed)
+        if match is None:
+            raise ReadingError("Begin with yes or no, then give the number.", typed, 0, examples)
+        try:
+            reading = read_number(typed[match.end() :], self.unit)
+        except ReadingError as error:
+            raise ReadingError(error.reason, typed, match.end() + error.position, examples) from None
+        yes = match.group(1).lower() in ("yes", "y")
+        return Answer(f"{'yes' if yes else 'no'}; {reading.echo}", reading, yes=yes)

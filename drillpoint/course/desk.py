@@ -1,0 +1,205 @@
+"""The student's desk: answers typed into a sheet, saved at once, and the file that is handed in.
+
+Every answer goes to the disk when it is given, so neither the order of the cells nor a dead kernel matters. Nothing is
+judged here and nothing here knows an answer.
+"""
+
+from __future__ import annotations
+
+import html
+import json
+import threading
+from collections.abc import Mapping
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Any
+
+from attrs import frozen
+
+from drillpoint.course.answer_form import AnswerForm
+from drillpoint.course.hand_in import LONGEST_TYPED, AnswerRecord, hand_in_bytes, read_json, short_digest
+from drillpoint.course.reading import ReadingError
+from drillpoint.course.safe_file import write_safely
+from drillpoint.errors import DrillpointError, LearnerError
+
+FORMAT = "drillpoint answers"
+NOT_HANDED_IN = "Saved on this machine, not yet handed in."
+# Widgets call back from another thread than the cells run in.
+_lock = threading.RLock()
+
+
+@frozen
+class SheetTask:
+    """One task as the student's machine knows it."""
+
+    id: str
+    number: int
+    title: str
+    form: AnswerForm
+
+
+class Desk:
+    """One sheet in one folder: `lips.sheet.json` describes it, `lips.answers.json` holds what was answered so far."""
+
+    def __init__(self, description: Path) -> None:
+        self.folder = description.parent
+        sheet = _read(description, "drillpoint sheet")
+        self.course, self.set, self.title = str(sheet["course"]), str(sheet["set"]), str(sheet["title"])
+        self.version, self.student = int(sheet["version"]), str(sheet["student"])
+        self.tasks = tuple(
+            SheetTask(t["id"], t["number"], t["title"], AnswerForm(t["kind"], t["unit"], t["names"], t["symbol"], t["letters"]))
+            for t in sheet["tasks"]
+        )
+        self.answers_file = self.folder / f"{self.set}.answers.json"
+        self.hand_in_file = self.folder / f"{self.set}-{self.student}.hand-in.json"
+
+    def task(self, name: str) -> SheetTask:
+        """Give a task by number or id."""
+        for task in self.tasks:
+            if name in (str(task.number), task.id):
+                return task
+        raise LearnerError(f"there is no task {name!r} on this sheet; its tasks are 1 to {len(self.tasks)}, as in answer(\"1\")")
+
+    def answers(self) -> dict[str, AnswerRecord]:
+        """Read what is saved: the last answer to each task."""
+        if not self.answers_file.exists():
+            return {}
+        try:
+            saved = _read(self.answers_file, FORMAT)
+            records = [AnswerRecord(str(a["task"]), str(a["typed"]), str(a["time"])) for a in saved["answers"]]
+        except (DrillpointError, KeyError, TypeError) as error:
+            raise LearnerError(
+                f"{self.answers_file.name} was changed by something else and cannot be read ({error}); rename it and answer again, "
+                "and show the renamed file to your instructor"
+            ) from None
+        return {record.task: record for record in records}
+
+    def give(self, name: str, typed: str, now: datetime | None = None) -> tuple[str, ReadingError | None]:
+        """Save an answer as it was given, and say how it was read, or why it cannot be read (it is saved all the same)."""
+        task = self.task(name)
+        if len(typed) > LONGEST_TYPED:
+            raise LearnerError(f"this answer is longer than {LONGEST_TYPED} characters and was not saved; answer with {task.form.beside}")
+        with _lock:
+            answers = self.answers()
+            before = answers.get(task.id)
+            if before is None or before.typed != typed:
+                answers[task.id] = AnswerRecord(task.id, typed, _timestamp(now))
+                self._save(answers)
+        try:
+            return task.form.read(typed).echo, None
+        except ReadingError as error:
+            return "", error
+
+    def _save(self, answers: Mapping[str, AnswerRecord]) -> None:
+        entries = [{"task": a.task, "typed": a.typed, "time": a.time} for a in answers.values()]
+        content = {"format": FORMAT, "set": self.set, "version": self.version, "student": self.student, "answers": entries}
+        try:
+            write_safely(self.answers_file, json.dumps(content, indent=1, ensure_ascii=True).encode("ascii") + b"\n")
+        except OSError as error:
+            raise LearnerError(
+                f"the answer could not be saved in {self.answers_file} ({error.strerror}): check that the disk is not full and the "
+                "folder may be written to, then run the cell again"
+            ) from None
+
+    def hand_in(self, now: datetime | None = None) -> str:
+        """Write the file to hand in, and give its receipt."""
+        answers = self.answers()
+        if not answers:
+            raise LearnerError("there is nothing to hand in yet: no answer is saved on this machine")
+        given = [answers[task.id] for task in self.tasks if task.id in answers]
+        time = _timestamp(now)
+        data = hand_in_bytes(self.course, self.set, self.version, self.student, given, time)
+        try:
+            write_safely(self.hand_in_file, data)
+        except OSError as error:
+            raise LearnerError(f"{self.hand_in_file} could not be written ({error.strerror}); your answers are still saved") from None
+        left = [str(task.number) for task in self.tasks if task.id not in answers]
+        lines = [
+            f"Receipt for {self.student}, {self.title}: {len(given)} of {len(self.tasks)} answers, {time}, "
+            f"code {short_digest(json.loads(data)['digest'])}.",
+            f"Give this file to your instructor: {self.hand_in_file}",
+        ]
+        if left:
+            lines.insert(1, f"Not answered: task {', '.join(left)}. You can still answer and run this cell again.")
+        return "\n".join(lines)
+
+    def status(self) -> str:
+        """Say what is answered, what is saved and whether it was handed in."""
+        answers = self.answers()
+        done = [task for task in self.tasks if task.id in answers]
+        line = f"{len(done)} of {len(self.tasks)} tasks answered."
+        if not answers:
+            return line
+        if not self.hand_in_file.exists():
+            return f"{line} {NOT_HANDED_IN}"
+        handed = {(a["task"], a["typed"]) for a in _read(self.hand_in_file, "drillpoint hand-in").get("answers", [])}
+        if handed == {(a.task, a.typed) for a in answers.values()}:
+            return f"{line} All are in the hand-in file {self.hand_in_file.name}: give it to your instructor."
+        return f"{line} Changed since the hand-in file was written: run the last cell again."
+
+
+def answer(name: str, typed: str | float | None = None, *, folder: str | Path = ".") -> Any:
+    """Answer a task: `answer("3", "5.15 mm")`, or `answer("3")` for a box to type into.
+
+    With several sheets in one folder put the set in front: `answer("lips/3", ...)`. The answer is saved as given.
+    """
+    set_name, _, task_name = name.rpartition("/")
+    desk = open_desk(set_name, folder)
+    task = desk.task(task_name)
+    if typed is None:
+        from drillpoint.course.answer_box import answer_box
+
+        return answer_box(desk, task)
+    print(give_and_say(desk, task, str(typed)))
+    return None
+
+
+def status(set_name: str = "", *, folder: str | Path = ".") -> None:
+    """Print what is answered so far and whether it was handed in."""
+    print(open_desk(set_name, folder).status())
+
+
+def hand_in(set_name: str = "", *, folder: str | Path = ".") -> None:
+    """Write the file to hand in, beside the notebook, and print a receipt."""
+    print(open_desk(set_name, folder).hand_in())
+
+
+def give_and_say(desk: Desk, task: SheetTask, typed: str) -> str:
+    """Save an answer and put into words what happened to it."""
+    echo, error = desk.give(task.id, typed)
+    if error is None:
+        return f"Task {task.number}: read as {echo}. {NOT_HANDED_IN}"
+    return f"Task {task.number}: saved as typed, but it cannot be read yet. {error}"
+
+
+def open_desk(set_name: str, folder: str | Path = ".") -> Desk:
+    """Open the sheet of a set in a folder; the name may be left out if there is only one."""
+    here = Path(folder).resolve()
+    found = sorted(here.glob("*.sheet.json"))
+    if not found:
+        raise LearnerError(f"there is no sheet in {here}; open the notebook from the folder your instructor gave you")
+    if set_name:
+        found = [path for path in found if path.name == f"{set_name}.sheet.json"]
+    if len(found) == 1:
+        return Desk(found[0])
+    names = ", ".join(sorted(path.name.removesuffix(".sheet.json") for path in here.glob("*.sheet.json")))
+    raise LearnerError(f"which sheet? Here are {names}; write the task as in answer(\"{names.split(', ')[0]}/1\")")
+
+
+def escape(text: str) -> str:
+    """Make text safe to show in a widget."""
+    return html.escape(text, quote=True)
+
+
+def _read(path: Path, format_name: str) -> dict[str, Any]:
+    try:
+        content = read_json(path.read_bytes())
+    except OSError as error:
+        raise LearnerError(f"{path.name} cannot be read ({error.strerror})") from None
+    if not isinstance(content, dict) or content.get("format") != format_name:
+        raise LearnerError(f"{path.name} is not the file it should be; ask your instructor for a new copy of it")
+    return content
+
+
+def _timestamp(now: datetime | None) -> str:
+    return (now or datetime.now(UTC)).strftime("%Y-%m-%dT%H:%M:%SZ")
