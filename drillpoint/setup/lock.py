@@ -17,6 +17,8 @@ from drillpoint.setup.trouble import SetupError
 
 PYTHONS = ("3.11", "3.12", "3.13", "3.14")
 SYSTEMS = ("windows", "x86_64-apple-darwin", "aarch64-apple-darwin", "x86_64-manylinux_2_28", "aarch64-manylinux_2_28")
+# Newer ones lack a wheel for a system we support: the first has none for Intel Macs.
+_HELD_BACK = ("argon2-cffi-bindings<26",)
 _PREFACE = """\
 # Exact versions for every supported Python and system, with hashes. Do not edit: change pyproject.toml, then run
 #     python -m drillpoint.setup.lock
@@ -44,7 +46,8 @@ def write(project: Path, scratch: Path, upgrade: bool) -> None:
     """Resolve both sections, the second over the first, so that they agree on every version."""
     lock = project / places.LOCK_NAME
     keep = scratch / "keep.txt"
-    keep.write_text("" if upgrade or not lock.exists() else lock.read_text(encoding="utf-8"), encoding="utf-8")
+    present = "" if upgrade or not lock.exists() else lock.read_text(encoding="utf-8")
+    keep.write_text("\n".join((*_HELD_BACK, present)), encoding="utf-8")
     everything = _resolve(project, scratch / "all.txt", keep, "--extra", "test")
     needed = _resolve(project, scratch / "open.txt", scratch / "all.txt")
     sections = {"open": needed, "test": on_top(needed, everything)}
