@@ -17,7 +17,7 @@ from typing import Any
 from attrs import frozen
 
 from drillpoint.course.answer_form import AnswerForm
-from drillpoint.course.hand_in import LONGEST_TYPED, AnswerRecord, hand_in_bytes, read_json, short_digest
+from drillpoint.course.hand_in_file import LONGEST_TYPED, AnswerRecord, hand_in_bytes, read_json, short_digest
 from drillpoint.course.reading import ReadingError
 from drillpoint.course.safe_file import write_safely
 from drillpoint.errors import DrillpointError, LearnerError

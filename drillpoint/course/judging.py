@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import html
+
 from attrs import frozen
 
 from drillpoint.course.answer_form import Answer
@@ -27,6 +29,15 @@ class Verdict:
     slip: str = ""
     echo: str = ""
     error: ReadingError | None = None
+
+    def __str__(self) -> str:
+        """The verdict in words, with the place where reading stopped if it could not be read."""
+        if self.error is not None:
+            return f"This could not be read, so it does not count. {self.error}"
+        return f"{self.message} (Read as {self.echo}.)" if self.echo else self.message
+
+    def _repr_html_(self) -> str:
+        return f'<div role="status" style="white-space:pre-wrap">{html.escape(str(self))}</div>'
 
 
 def judge_answer(question: Question, typed: str) -> Verdict:
