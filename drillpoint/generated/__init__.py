@@ -1,0 +1,1 @@
+"""Formulas written out by `python -m drillpoint.editions`; never edited by hand."""

@@ -1,0 +1,88 @@
+"""Formulas as people write them, in plain text and in LaTeX.
+
+Both printers ask a function for the spelling of each symbol, so the same code prints `sin κ`, `sin 59°` and the
+template `sin ⟦kappa⟧` from which the browser makes its worked lines.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+import sympy
+from sympy.printing.latex import LatexPrinter
+from sympy.printing.str import StrPrinter
+
+Spelling = Callable[[str], str]
+
+def _positive_first(terms: list[Any]) -> list[Any]:
+    # A reader expects "a - b", where sympy's own order may give "-b + a".
+    return sorted(terms, key=lambda term: term.could_extract_minus_sign())
+
+
+class _Text(StrPrinter):
+    def __init__(self, spelling: Spelling) -> None:
+        super().__init__()
+        self.spelling = spelling
+
+    def _as_ordered_terms(self, expr: Any, order: Any = None) -> list[Any]:
+        return _positive_first(super()._as_ordered_terms(expr, order=order))
+
+    def _print_Symbol(self, expr: Any) -> str:
+        return self.spelling(expr.name)
+
+    def _print_Pi(self, expr: Any) -> str:
+        return "180°"
+
+    def _print_Pow(self, expr: Any, rational: bool = False) -> str:
+        base, power = expr.args
+        if power == sympy.Rational(1, 2):
+            return f"√({self._print(base)})"
+        inner = self.parenthesize(base, 60)
+        if power == 2:
+            return f"{inner}²"
+        if power == -1:
+            return f"1/{inner}"
+        return f"{inner}^{self.parenthesize(power, 60)}"
+
+    def _print_Function(self, expr: Any) -> str:
+        name, argument = expr.func.__name__, self._print(expr.args[0])
+        simple = expr.args[0].is_Symbol or expr.args[0].is_Integer
+        return f"{name} {argument}" if simple else f"{name}({argument})"
+
+    def _print_atan2(self, expr: Any) -> str:
+        over, under = (self.parenthesize(a, 50) for a in expr.args)
+        return f"atan({over}/{under})"
+
+    def _print_Abs(self, expr: Any) -> str:
+        return f"|{self._print(expr.args[0])}|"
+
+
+class _Latex(LatexPrinter):
+    def __init__(self, spelling: Spelling) -> None:
+        super().__init__({"inv_trig_style": "full"})
+        self.spelling = spelling
+
+    def _as_ordered_terms(self, expr: Any, order: Any = None) -> list[Any]:
+        return _positive_first(super()._as_ordered_terms(expr, order=order))
+
+    def _print_Symbol(self, expr: Any, style: str = "plain") -> str:
+        return self.spelling(expr.name)
+
+    def _print_Pi(self, expr: Any) -> str:
+        return r"180^{\circ}"
+
+    def _print_atan2(self, expr: Any, exp: Any = None) -> str:
+        over, under = (self._print(a) for a in expr.args)
+        return rf"\arctan\left(\frac{{{over}}}{{{under}}}\right)"
+
+
+def as_text(expression: Any, spelling: Spelling) -> str:
+    """The expression in one line of plain text: "(√(R² − t²) − t·cot δ)/sin κ"."""
+    printed = str(_Text(spelling).doprint(expression))
+    return printed.replace("*", "·").replace(" - ", " − ").replace("(-", "(−")
+
+
+def as_latex(expression: Any, spelling: Spelling) -> str:
+    """The expression in LaTeX, fractions built up."""
+    return str(_Latex(spelling).doprint(expression))

@@ -1,0 +1,187 @@
+"""Going backwards: the value of one given that makes a relation give a wanted result."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterator, Mapping
+from typing import TYPE_CHECKING, Any
+
+from drillpoint.errors import DrillpointError, Impossible, NoSolution, UnknownGiven
+from drillpoint.quantities import Quantity, nearest, quantity
+from drillpoint.relation.calling import call, plan, read_scalars, work_through
+from drillpoint.relation.value import Value
+
+if TYPE_CHECKING:
+    from drillpoint.relation.relation import Relation
+
+Curve = Callable[[float], float]
+"""The result as a function of the unknown; nan where the drill would be impossible."""
+
+_GRID = 480
+
+
+def solve(relation: Relation, unknown: str, knowns: Mapping[str, Any]) -> Value | tuple[Value, ...]:
+    """See `Relation.solve`."""
+    asked = relation.result.name
+    if unknown in knowns:
+        raise UnknownGiven(f"{unknown} is asked for and given as well; leave it out of the knowns")
+    if unknown == asked:
+        value: Value = call(relation, knowns)
+        return value
+    if asked not in knowns:
+        raise UnknownGiven(f"{relation.name}.solve({unknown!r}) needs the wanted {asked} ({relation.result.term})")
+    if unknown not in relation.accepts:
+        raise UnknownGiven(
+            f"{relation.name} cannot be solved for {unknown!r}{nearest(unknown, tuple(sorted(relation.accepts)))}"
+        )
+    others = {name: value for name, value in knowns.items() if name != asked}
+    plan(relation, frozenset({*others, unknown}))
+    known, notes = read_scalars(others)
+    target, target_notes = read_scalars({asked: knowns[asked]})
+    curve = _curve(relation, unknown, known)
+    roots = _roots(curve, _domain(quantity(unknown)), target[asked])
+    if not roots:
+        raise NoSolution(_none(relation, unknown, target[asked], curve, known))
+    answers = tuple(Value(root, unknown, notes + target_notes) for root in roots)
+    return answers[0] if len(answers) == 1 else answers
+
+
+def _curve(relation: Relation, unknown: str, known: Mapping[str, float]) -> Curve:
+    steps = plan(relation, frozenset({*known, unknown}))
+
+    def curve(x: float) -> float:
+        try:
+            return work_through(steps, {**known, unknown: x})
+        except (DrillpointError, ValueError, ZeroDivisionError, OverflowError):
+            return math.nan
+
+    return curve
+
+
+def _domain(q: Quantity) -> tuple[float, float]:
+    low, high = q.possible.low, q.possible.high
+    return (
+        math.nextafter(low, high) if q.possible.open_low else low,
+        math.nextafter(high, low) if q.possible.open_high else high,
+    )
+
+
+def _grid(low: float, high: float) -> list[float]:
+    even = [low + (high - low) * i / _GRID for i in range(_GRID + 1)]
+    # Lengths run over three decades, so a second, geometric spacing keeps small drills from falling between points.
+    least = (high - low) * 1e-6
+    close = [low + least * 1e6 ** (i / _GRID) for i in range(_GRID)]
+    return sorted({*even, *(x for x in close if low <= x <= high)})
+
+
+def _roots(curve: Curve, domain: tuple[float, float], target: float) -> tuple[float, ...]:
+    found: list[float] = []
+    for pieces in _pieces(curve, _grid(*domain)):
+        found.extend(_roots_of_piece(lambda x: curve(x) - target, pieces, max(abs(target), 1.0)))
+    distinct: list[float] = []
+    for root in sorted(found):
+        if not distinct or root - distinct[-1] > 1e-9 * max(abs(root), 1e-3):
+            distinct.append(root)
+    return tuple(distinct)
+
+
+def _pieces(curve: Curve, grid: list[float]) -> Iterator[list[float]]:
+    """Runs of grid points where the drill is possible, each run extended to the very edge of the possible."""
+    run: list[float] = []
+    before: float | None = None
+    for x in grid:
+        if math.isnan(curve(x)):
+            if run:
+                run.append(_edge(curve, run[-1], x))
+                yield run
+                run = []
+        else:
+            if not run and before is not None:
+                run.append(_edge(curve, x, before))
+            run.append(x)
+        before = x
+    if run:
+        yield run
+
+
+def _edge(curve: Curve, possible: float, impossible: float) -> float:
+    for _ in range(200):
+        middle = (possible + impossible) / 2
+        if middle in (possible, impossible):
+            break
+        if math.isnan(curve(middle)):
+            impossible = middle
+        else:
+            possible = middle
+    return possible
+
+
+def _roots_of_piece(error: Curve, points: list[float], scale: float) -> Iterator[float]:
+    errors = [error(x) for x in points]
+    for i, (x, e) in enumerate(zip(points, errors, strict=True)):
+        if e == 0:
+            yield x
+        elif i and errors[i - 1] * e < 0:
+            yield _bisect(error, points[i - 1], x)
+        elif 0 < i < len(points) - 1 and abs(e) < abs(errors[i - 1]) and abs(e) < abs(errors[i + 1]):
+            if errors[i - 1] * e > 0 and errors[i + 1] * e > 0:
+                yield from _near_turning_point(error, points[i - 1], points[i + 1], scale)
+    # A root at the very edge of the possible (a web of zero, say) shows as a vanishing error there, without a change of
+    # sign; the size of the error decides, since the last digit of the edge is rounding.
+    for x, e in ((points[0], errors[0]), (points[-1], errors[-1])):
+        if 0 < abs(e) <= 4e-15 * scale:
+            yield x
+
+
+def _bisect(error: Curve, low: float, high: float) -> float:
+    rising = error(high) > 0
+    while True:
+        middle = (low + high) / 2
+        if middle <= min(low, high) or middle >= max(low, high):
+            return low if abs(error(low)) <= abs(error(high)) else high
+        e = error(middle)
+        if e == 0:
+            return middle
+        if (e > 0) == rising:
+            high = middle
+        else:
+            low = middle
+
+
+def _near_turning_point(error: Curve, low: float, high: float, scale: float) -> Iterator[float]:
+    """Two answers closer together than the grid, or one where the curve just touches the target."""
+    sign = 1.0 if error((low + high) / 2) > 0 else -1.0
+    a, b = low, high
+    ratio = (math.sqrt(5) - 1) / 2
+    for _ in range(90):
+        c, d = b - ratio * (b - a), a + ratio * (b - a)
+        if sign * error(c) < sign * error(d):
+            b = d
+        else:
+            a = c
+    turn = (a + b) / 2
+    if sign * error(turn) < 0:
+        yield _bisect(error, low, turn)
+        yield _bisect(error, turn, high)
+    elif abs(error(turn)) <= 1e-13 * scale:
+        yield turn
+
+
+def _none(relation: Relation, unknown: str, target: float, curve: Curve, known: Mapping[str, float]) -> str:
+    q, result = quantity(unknown), relation.result
+    reach = [y for x in _grid(*_domain(q)) if not math.isnan(y := curve(x))]
+    given = ", ".join(f"{name} {quantity(name).show(value, 4)}" for name, value in known.items())
+    wanted = f"no {unknown} gives a {result.name} of {result.show(target, 4)}"
+    if not reach:
+        steps = plan(relation, frozenset({*known, unknown}))
+        return f"{wanted}: {_why_never(steps, unknown, known)}"
+    least, most = result.show(min(reach), 2), result.show(max(reach), 2)
+    return f"{wanted} with {given}; {unknown} from {q.show_span(q.possible)} reaches {least} to {most}"
+
+
+def _why_never(steps: tuple[Relation, ...], unknown: str, known: Mapping[str, float]) -> str:
+    try:
+        work_through(steps, {**known, unknown: quantity(unknown).typical})
+    except Impossible as reason:
+        return str(reason)
+    return "these givens are no drill whatever it is"

@@ -1,0 +1,48 @@
+"""The book of relations: everything this workbook knows about the point of a drill, a chapter a file.
+
+Every relation is called with keywords, in degrees and millimetres:
+
+>>> lip_length(diameter=10, point_angle=118, web=1.5, chisel_edge_angle=125)
+5.15451 mm
+"""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from drillpoint.relation import Relation
+from drillpoint.relations.chisel_edge import chisel_edge_angle, chisel_edge_length
+from drillpoint.relations.lips import lip_length, point_height
+from drillpoint.relations.relief import axial_relief, heel_clearance, lip_relief, relief_at_radius
+from drillpoint.relations.web import web_from_ratio, web_ratio
+
+BOOK: Mapping[str, Relation] = MappingProxyType(
+    {
+        relation.name: relation
+        for relation in (
+            point_height,
+            lip_length,
+            chisel_edge_length,
+            chisel_edge_angle,
+            axial_relief,
+            lip_relief,
+            relief_at_radius,
+            heel_clearance,
+            web_ratio,
+            web_from_ratio,
+        )
+    }
+)
+
+__all__ = [
+    "BOOK",
+    "axial_relief",
+    "chisel_edge_angle",
+    "chisel_edge_length",
+    "heel_clearance",
+    "lip_length",
+    "lip_relief",
+    "point_height",
+    "relief_at_radius",
+    "web_from_ratio",
+    "web_ratio",
+]
