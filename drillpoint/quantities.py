@@ -246,7 +246,7 @@ _ALL = (
         "q",
         "q",
         "°",
-        "angle round the axis, behind the outer corner, over which a single plane flank stays below the corner's height",
+        "angle round the axis behind the outer corner over which one plane flank stays below the corner's height",
         Span(0.0, 180.0),
         Span(0.0, 360.0),
         40.0,

@@ -2,9 +2,15 @@
 
 from __future__ import annotations
 
+from drillpoint.drawing.edition import javascript_scenes, python_scenes
 from drillpoint.editions.numbers import javascript_edition, python_edition
 
 
 def editions() -> dict[str, str]:
     """File name in drillpoint/generated/ and the text it must have."""
-    return {"numbers.py": python_edition(), "numbers.js": javascript_edition()}
+    return {
+        "numbers.py": python_edition(),
+        "numbers.js": javascript_edition(),
+        "scenes.py": python_scenes(),
+        "scenes.js": javascript_scenes(),
+    }

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Callable
 from typing import Any
 
 from drillpoint.editions.functions import javascript_function, python_function
 from drillpoint.quantities import QUANTITIES
 from drillpoint.relation import Relation
-from drillpoint.relation.condition import ANY_DRILL
-from drillpoint.relation.printing import as_latex, as_text
+from drillpoint.relation.condition import ANY_DRILL, Condition, Together
+from drillpoint.relation.printing import Spelling, as_latex, as_text
 from drillpoint.relation.symbols import (
     ABBREVIATIONS,
     in_surface_units,
@@ -36,7 +37,8 @@ def python_edition() -> str:
         parts.append(python_function(f"letter__{name}", arguments, _letter(name)))
     for relation in BOOK.values():
         parts.append(python_function(relation.name, relation.givens, relation.surface_expression))
-        parts.append(python_function(f"{relation.name}__margins", relation.givens, _margins(relation)))
+        parts.append(python_function(f"{relation.name}__margins", relation.givens, _margins(relation.conditions)))
+        parts.append(python_function(f"{relation.name}__cautions", relation.givens, _margins(relation.cautions)))
         for given in relation.givens:
             slope = relation.surface_expression.diff(symbols().table[given])
             parts.append(python_function(f"{relation.name}__by__{given}", relation.givens, slope))
@@ -104,17 +106,18 @@ def _arguments_of_letters() -> dict[str, list[str]]:
     return found
 
 
-def _margins(relation: Relation) -> list[Any]:
+def _margins(conditions: tuple[Condition, ...]) -> list[Any]:
     import sympy
 
-    return [in_surface_units(c.margin(symbols(), sympy), False) for c in relation.conditions]
+    return [in_surface_units(c.margin(symbols(), sympy), False) for c in conditions]
 
 
 def _javascript_conditions(relation: Relation) -> tuple[list[dict[str, Any]], list[Any]]:
     always = [c for c in ANY_DRILL if set(c.names) <= set(relation.givens)]
     table = symbols().table
-    conditions = [{"says": c.says, "allows_zero": c.allows_zero} for c in (*always, *relation.conditions)]
-    return conditions, [*(c.margin(table) for c in always), *_margins(relation)]
+    both: tuple[Condition | Together, ...] = (*always, *relation.conditions)
+    conditions = [{"says": c.says, "allows_zero": c.allows_zero} for c in both]
+    return conditions, [*(c.margin(table) for c in always), *_margins(relation.conditions)]
 
 
 def _templates() -> dict[str, dict[str, Any]]:
@@ -128,14 +131,7 @@ def _template(relation: Relation) -> dict[str, Any]:
     where = []
     for name in relation.abbreviations:
         definition = ABBREVIATIONS[name].definition(symbols(), sympy)
-        where.append(
-            [
-                f"{letter(name)} = {as_text(definition, letter)} = {as_text(definition, placeholder)} "
-                f"= {placeholder(name)}",
-                f"{latex_letter(name)} = {as_latex(definition, latex_letter)} = {as_latex(definition, placeholder)} "
-                f"= {placeholder(name)}",
-            ]
-        )
+        where.append([_defined(name, definition, as_text, letter), _defined(name, definition, as_latex, latex_letter)])
     return {
         "formula_text": f"{left} = {as_text(relation.expression, letter)}",
         "formula_latex": f"{left_latex} = {as_latex(relation.expression, latex_letter)}",
@@ -144,3 +140,9 @@ def _template(relation: Relation) -> dict[str, Any]:
         "abbreviations": list(relation.abbreviations),
         "where": where,
     }
+
+
+def _defined(name: str, definition: Any, printed: Callable[[Any, Spelling], str], spelling: Spelling) -> str:
+    return (
+        f"{spelling(name)} = {printed(definition, spelling)} = {printed(definition, placeholder)} = {placeholder(name)}"
+    )

@@ -225,6 +225,10 @@ def point_height__margins(m, diameter, point_angle):
     return []
 
 
+def point_height__cautions(m, diameter, point_angle):
+    return []
+
+
 def point_height__by__diameter(m, diameter, point_angle):
     return (1/2)/m.tan((1/360)*m.pi*point_angle)
 
@@ -240,6 +244,10 @@ def lip_length(m, diameter, point_angle, web, chisel_edge_angle):
 
 def lip_length__margins(m, diameter, point_angle, web, chisel_edge_angle):
     return [diameter*m.sin((1/180)*m.pi*chisel_edge_angle) - web]
+
+
+def lip_length__cautions(m, diameter, point_angle, web, chisel_edge_angle):
+    return []
 
 
 def lip_length__by__diameter(m, diameter, point_angle, web, chisel_edge_angle):
@@ -269,6 +277,10 @@ def chisel_edge_length__margins(m, web, chisel_edge_angle):
     return []
 
 
+def chisel_edge_length__cautions(m, web, chisel_edge_angle):
+    return []
+
+
 def chisel_edge_length__by__web(m, web, chisel_edge_angle):
     return m.sin((1/180)*m.pi*chisel_edge_angle)**(-1)
 
@@ -284,6 +296,10 @@ def chisel_edge_angle(m, point_angle, axial_relief):
 
 
 def chisel_edge_angle__margins(m, point_angle, axial_relief):
+    return []
+
+
+def chisel_edge_angle__cautions(m, point_angle, axial_relief):
     return []
 
 
@@ -304,6 +320,10 @@ def axial_relief(m, lip_relief, point_angle, web_ratio):
 
 
 def axial_relief__margins(m, lip_relief, point_angle, web_ratio):
+    return []
+
+
+def axial_relief__cautions(m, lip_relief, point_angle, web_ratio):
     return []
 
 
@@ -334,6 +354,10 @@ def lip_relief__margins(m, axial_relief, point_angle, web_ratio):
     return []
 
 
+def lip_relief__cautions(m, axial_relief, point_angle, web_ratio):
+    return []
+
+
 def lip_relief__by__axial_relief(m, axial_relief, point_angle, web_ratio):
     v0 = m.sqrt(1 - web_ratio**2)
     v1 = m.tan((1/180)*m.pi*axial_relief)
@@ -358,6 +382,11 @@ def relief_at_radius(m, radius, web, point_angle, axial_relief):
 
 def relief_at_radius__margins(m, radius, web, point_angle, axial_relief):
     return []
+
+
+def relief_at_radius__cautions(m, radius, web, point_angle, axial_relief):
+    v0 = m.tan((1/360)*m.pi*point_angle)
+    return [radius/(v0*m.sqrt(m.tan((1/180)*m.pi*axial_relief)**2 + v0**(-2))) - 1/2*web]
 
 
 def relief_at_radius__by__radius(m, radius, web, point_angle, axial_relief):
@@ -397,6 +426,10 @@ def heel_clearance__margins(m, point_angle, axial_relief, web_ratio):
     return [2*m.asin(web_ratio) - 2*m.atan2(m.tan((1/360)*m.pi*point_angle)**(-1), m.tan((1/180)*m.pi*axial_relief)) + m.pi]
 
 
+def heel_clearance__cautions(m, point_angle, axial_relief, web_ratio):
+    return []
+
+
 def heel_clearance__by__point_angle(m, point_angle, axial_relief, web_ratio):
     v0 = m.tan((1/180)*m.pi*axial_relief)
     v1 = m.tan((1/360)*m.pi*point_angle)**(-2)
@@ -421,6 +454,10 @@ def web_ratio__margins(m, web, diameter):
     return []
 
 
+def web_ratio__cautions(m, web, diameter):
+    return []
+
+
 def web_ratio__by__web(m, web, diameter):
     return diameter**(-1)
 
@@ -434,6 +471,10 @@ def web_from_ratio(m, web_ratio, diameter):
 
 
 def web_from_ratio__margins(m, web_ratio, diameter):
+    return []
+
+
+def web_from_ratio__cautions(m, web_ratio, diameter):
     return []
 
 

@@ -12,8 +12,8 @@ from typing import TYPE_CHECKING, Any
 
 from drillpoint.errors import Impossible, MissingGiven, UnknownGiven
 from drillpoint.quantities import QUANTITIES, nearest, quantity
-from drillpoint.relation.condition import ANY_DRILL, Condition, Together
 from drillpoint.relation.checking import INCH, read_array, read_scalar
+from drillpoint.relation.condition import ANY_DRILL, Condition, Together
 from drillpoint.relation.value import ReadAs, Value
 
 if TYPE_CHECKING:
@@ -117,7 +117,7 @@ def call(relation: Relation, givens: Mapping[str, Any]) -> Any:
 def _call_scalars(steps: Plan, givens: Mapping[str, Any]) -> Value:
     values, notes = read_scalars(givens)
     result = work_through(steps, values)
-    return Value(result, steps[-1].result.name, notes + steps[-1].notes(result))
+    return Value(result, steps[-1].result.name, notes + remarks(steps[-1], values))
 
 
 def work_through(steps: Plan, values: dict[str, float]) -> float:
@@ -156,6 +156,13 @@ def work_out(relation: Relation, values: Mapping[str, float]) -> float:
     return float(getattr(numbers(), relation.name)(math, *own))
 
 
+def remarks(relation: Relation, values: Mapping[str, float]) -> tuple[str, ...]:
+    """What should be said of the result, from its cautions and its own notes."""
+    margins = getattr(numbers(), f"{relation.name}__cautions")(math, *(values[name] for name in relation.givens))
+    said = (c.says for c, margin in zip(relation.cautions, margins, strict=True) if not c.holds(margin))
+    return (*(_says(sentence, values) for sentence in said), *relation.notes(values[relation.result.name]))
+
+
 def _says(sentence: str, values: Mapping[str, float]) -> str:
     said = sentence.format_map({name: quantity(name).show(value, 4) for name, value in values.items()})
     diameter, web = values.get("diameter"), values.get("web")
@@ -178,14 +185,17 @@ def _call_arrays(steps: Plan, givens: Mapping[str, Any]) -> Any:
             always = [c for c in ANY_DRILL if all(name in values for name in c.names)]
             margins = [c.margin(values) for c in always]
             margins += getattr(numbers(), f"{step.name}__margins")(numpy, *own)
-            for condition, margin in zip((*always, *step.conditions), margins, strict=True):
+            conditions: tuple[Condition | Together, ...] = (*always, *step.conditions)
+            for condition, margin in zip(conditions, margins, strict=True):
                 if not condition.holds(numpy.min(margin, initial=math.inf)):
                     raise Impossible(_says(condition.says, _first_bad(numpy, condition, margin, values)))
             values[step.result.name] = getattr(numbers(), step.name)(numpy, *own)
     return values[steps[-1].result.name]
 
 
-def _first_bad(numpy: ModuleType, condition: Condition | Together, margin: Any, values: Mapping[str, Any]) -> dict[str, float]:
+def _first_bad(
+    numpy: ModuleType, condition: Condition | Together, margin: Any, values: Mapping[str, Any]
+) -> dict[str, float]:
     shape = numpy.broadcast_shapes(numpy.shape(margin), *(numpy.shape(value) for value in values.values()))
     flat = numpy.broadcast_to(margin, shape).ravel()
     place = next(i for i, m in enumerate(flat) if not condition.holds(m))

@@ -49,13 +49,13 @@ ANY_DRILL = (
     Together(
         ("diameter", "web"),
         lambda v: v["diameter"] - v["web"],
-        "web {web} is not thinner than the drill, diameter {diameter}; a web is usually about an eighth of the diameter",
+        "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual",
         allows_zero=False,
     ),
     Together(
         ("diameter", "radius"),
         lambda v: v["diameter"] - 2 * v["radius"],
-        "radius {radius} lies outside the drill, whose diameter is {diameter}; the outer corner is at half the diameter",
+        "radius {radius} lies outside the drill, diameter {diameter}; the outer corner is at half the diameter",
     ),
     Together(
         ("radius", "web"),

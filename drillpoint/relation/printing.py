@@ -15,6 +15,7 @@ from sympy.printing.str import StrPrinter
 
 Spelling = Callable[[str], str]
 
+
 def _positive_first(terms: list[Any]) -> list[Any]:
     # A reader expects "a - b", where sympy's own order may give "-b + a".
     return sorted(terms, key=lambda term: term.could_extract_minus_sign())

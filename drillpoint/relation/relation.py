@@ -81,8 +81,9 @@ class Relation:
     name: as in calls. result: the quantity it gives. givens: the keywords it needs; another keyword serves instead
     where the book can work out the one from the other (a web ratio from web and diameter). says: the relation in one
     sentence. formula: the result in terms of symbols. steps: the derivation. assumptions, sources: sentences.
-    limits: what it comes to at the edges. conditions: what must hold between the givens. stands_in: whether other
-    relations may use it to work out a missing given.
+    limits: what it comes to at the edges. conditions: what must hold between the givens. cautions: what should hold; a
+    call notes it when it does not, and `solve` leaves such answers out. stands_in: whether other relations may use it
+    to work out a missing given. notes: what to say of a result.
     """
 
     name: str
@@ -95,6 +96,7 @@ class Relation:
     sources: tuple[str, ...]
     limits: tuple[Limit, ...] = field(repr=False)
     conditions: tuple[Condition, ...] = field(default=(), repr=False)
+    cautions: tuple[Condition, ...] = field(default=(), repr=False)
     stands_in: bool = False
     notes: Callable[[float], tuple[str, ...]] = field(default=lambda result: (), repr=False)
 

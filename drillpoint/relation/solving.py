@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from drillpoint.errors import DrillpointError, Impossible, NoSolution, UnknownGiven
 from drillpoint.quantities import Quantity, nearest, quantity
-from drillpoint.relation.calling import call, plan, read_scalars, work_through
+from drillpoint.relation.calling import call, plan, read_scalars, remarks, work_through
 from drillpoint.relation.value import Value
 
 if TYPE_CHECKING:
@@ -40,10 +40,21 @@ def solve(relation: Relation, unknown: str, knowns: Mapping[str, Any]) -> Value 
     target, target_notes = read_scalars({asked: knowns[asked]})
     curve = _curve(relation, unknown, known)
     roots = _roots(curve, _domain(quantity(unknown)), target[asked])
-    if not roots:
+    physical = tuple(root for root in roots if not _cautioned(relation, {**known, unknown: root}))
+    if not physical and roots:
+        reason = _cautioned(relation, {**known, unknown: roots[0]})[0]
+        raise NoSolution(f"the only {unknown} for it is {quantity(unknown).show(roots[0], 4)}, but {reason}")
+    if not physical:
         raise NoSolution(_none(relation, unknown, target[asked], curve, known))
-    answers = tuple(Value(root, unknown, notes + target_notes) for root in roots)
+    answers = tuple(Value(root, unknown, notes + target_notes) for root in physical)
     return answers[0] if len(answers) == 1 else answers
+
+
+def _cautioned(relation: Relation, values: dict[str, float]) -> tuple[str, ...]:
+    if not relation.cautions:
+        return ()
+    work_through(plan(relation, frozenset(values)), values)
+    return remarks(relation, values)
 
 
 def _curve(relation: Relation, unknown: str, known: Mapping[str, float]) -> Curve:
@@ -123,14 +134,19 @@ def _roots_of_piece(error: Curve, points: list[float], scale: float) -> Iterator
             yield x
         elif i and errors[i - 1] * e < 0:
             yield _bisect(error, points[i - 1], x)
-        elif 0 < i < len(points) - 1 and abs(e) < abs(errors[i - 1]) and abs(e) < abs(errors[i + 1]):
-            if errors[i - 1] * e > 0 and errors[i + 1] * e > 0:
-                yield from _near_turning_point(error, points[i - 1], points[i + 1], scale)
+        elif 0 < i < len(points) - 1 and _turns_towards_zero(errors[i - 1 : i + 2]):
+            yield from _near_turning_point(error, points[i - 1], points[i + 1], scale)
     # A root at the very edge of the possible (a web of zero, say) shows as a vanishing error there, without a change of
     # sign; the size of the error decides, since the last digit of the edge is rounding.
     for x, e in ((points[0], errors[0]), (points[-1], errors[-1])):
         if 0 < abs(e) <= 4e-15 * scale:
             yield x
+
+
+def _turns_towards_zero(errors: list[float]) -> bool:
+    before, here, after = errors
+    nearest_here = abs(here) < abs(before) and abs(here) < abs(after)
+    return nearest_here and before * here > 0 and after * here > 0
 
 
 def _bisect(error: Curve, low: float, high: float) -> float:

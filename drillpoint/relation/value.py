@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Self
+
 from drillpoint.quantities import Quantity, quantity, unit_suffix
 
 
@@ -19,7 +21,7 @@ class Value(float):
     quantity: Quantity
     notes: tuple[str, ...]
 
-    def __new__(cls, number: float, name: str, notes: tuple[str, ...] = ()) -> Value:
+    def __new__(cls, number: float, name: str, notes: tuple[str, ...] = ()) -> Self:
         """A value of the quantity called `name`."""
         value = super().__new__(cls, number)
         value.quantity = quantity(name)

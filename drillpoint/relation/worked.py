@@ -56,12 +56,12 @@ class Worked:
         return f"<p>$\\displaystyle {self.latex}$</p>{notes}"
 
 
-def shown(name: str, number: float, angle: bool) -> str:
+def shown(number: float, angle: bool) -> str:
     """A given as it stands inside a worked line: plain, with the degree sign if it is an angle."""
     return plain_number(number, GIVEN_DECIMALS) + ("°" if angle else "")
 
 
-def shown_latex(name: str, number: float, angle: bool) -> str:
+def shown_latex(number: float, angle: bool) -> str:
     """The same for LaTeX."""
     return plain_number(number, GIVEN_DECIMALS) + (r"^{\circ}" if angle else "")
 
@@ -81,4 +81,4 @@ def result_latex(name: str, number: float) -> str:
 def spelled(values: Mapping[str, float], angles: frozenset[str], latex: bool) -> dict[str, str]:
     """Every value spelled for filling a template."""
     spell = shown_latex if latex else shown
-    return {name: spell(name, number, name in angles) for name, number in values.items()}
+    return {name: spell(number, name in angles) for name, number in values.items()}

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 from drillpoint.quantities import QUANTITIES
-from drillpoint.relation.calling import numbers, plan, read_scalars, work_out
+from drillpoint.relation.calling import numbers, plan, read_scalars, remarks, work_out
 from drillpoint.relation.symbols import is_angle, latex_letter, letter
 from drillpoint.relation.template import fill
 from drillpoint.relation.worked import Line, Worked, result_latex, result_text, spelled
@@ -34,9 +34,7 @@ def worked(relation: Relation, givens: Mapping[str, float]) -> Worked:
         )
         for text, latex in templates["where"]
     )
-    if relation.notes:
-        notes += relation.notes(values[relation.result.name])
-    return Worked(formula, where, tuple(lines), notes)
+    return Worked(formula, where, tuple(lines), notes + remarks(relation, values))
 
 
 def abbreviation_values(name: str, values: Mapping[str, float]) -> dict[str, float]:

@@ -16,7 +16,7 @@ chisel_edge_length = Relation(
             lambda s, sp: s.web,
         ),
         follow(
-            "Divide by the sine. It is the same for ψ and for its supplement, so here it does not matter which was read.",
+            "Divide by the sine. It is the same for ψ and for its supplement, so either reading serves here.",
             lambda s, sp: s.chisel_edge_length,
             lambda s, sp: s.web / sp.sin(s.chisel_edge_angle),
         ),
@@ -53,24 +53,24 @@ chisel_edge_angle = Relation(
     steps=(
         let(
             "y",
-            "Take a place on the chisel edge, x along the lips and y across them. The chisel edge runs through the axis "
-            "at δ to the lips.",
+            "Take a place on the chisel edge, x along the lips and y across them. The chisel edge runs through the "
+            "axis at δ to the lips.",
             lambda s, sp: s.local("x") * sp.tan(s.delta),
         ),
         let(
             "z_1",
             "Flank 1 falls from the axis outwards by cot κ and, square to its lip, by tan α_x. Its height over that "
             "place:",
-            lambda s, sp: s.local("z_0")
-            - s.local("x") * sp.cot(s.kappa)
-            + (s.local("y") - s.t) * sp.tan(s.axial_relief),
+            lambda s, sp: (
+                s.local("z_0") - s.local("x") * sp.cot(s.kappa) + (s.local("y") - s.t) * sp.tan(s.axial_relief)
+            ),
         ),
         let(
             "z_2",
             "Flank 2 is flank 1 turned half round, so x and y change sign.",
-            lambda s, sp: s.local("z_0")
-            + s.local("x") * sp.cot(s.kappa)
-            + (-s.local("y") - s.t) * sp.tan(s.axial_relief),
+            lambda s, sp: (
+                s.local("z_0") + s.local("x") * sp.cot(s.kappa) + (-s.local("y") - s.t) * sp.tan(s.axial_relief)
+            ),
         ),
         read_off(
             "The chisel edge is where the two flanks meet, so there they are equally high.",
@@ -100,8 +100,10 @@ chisel_edge_angle = Relation(
     sources=(
         "Follows from the drawing alone.",
         "BS 328 for measuring the chisel edge angle as the obtuse one.",
-        "Training manuals ask for 8° to 15° of lip relief together with a chisel edge of 120° to 135° (US Army TC 9-524 "
-        "and US Navy NAVEDTRA 12204-A, both from memory); one plane flank cannot give both.",
+        (
+            "Training manuals ask for 8° to 15° of lip relief and a chisel edge of 120° to 135° together (US Army "
+            "TC 9-524 and US Navy NAVEDTRA 12204-A, both from memory); one plane flank cannot give both."
+        ),
     ),
     limits=(
         Limit(

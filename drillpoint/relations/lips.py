@@ -50,8 +50,8 @@ lip_length = Relation(
     steps=(
         let(
             "x_o",
-            "Look at the point from the tip. The lip lies half a web, t, beside the axis. Its outer corner is where that "
-            "line meets the circle of radius R.",
+            "Look at the point from the tip. The lip lies half a web, t, beside the axis. Its outer corner is where "
+            "that line meets the circle of radius R.",
             lambda s, sp: sp.sqrt(s.R**2 - s.t**2),
         ),
         read_off(
@@ -67,8 +67,8 @@ lip_length = Relation(
             lambda s, sp: s.local("x_o") - s.local("x_c"),
         ),
         read_off(
-            "Look square to the lips. The lip slopes at κ to the axis, so across the axis it takes L·sin κ, and that is "
-            "what was seen from the tip.",
+            "Look square to the lips. The lip slopes at κ to the axis, so across the axis it takes L·sin κ, and that "
+            "is what was seen from the tip.",
             lambda s, sp: s.lip_length * sp.sin(s.kappa),
             lambda s, sp: s.local("p"),
         ),
@@ -103,8 +103,7 @@ lip_length = Relation(
         Limit(
             "point_angle",
             lambda s, sp: sp.pi,
-            lambda s, sp: sp.sqrt((s.diameter / 2) ** 2 - (s.web / 2) ** 2)
-            + s.web / 2 * sp.cot(s.chisel_edge_angle),
+            lambda s, sp: sp.sqrt((s.diameter / 2) ** 2 - (s.web / 2) ** 2) + s.web / 2 * sp.cot(s.chisel_edge_angle),
             "on a flat end the lip is seen at its true length from the tip",
             False,
         ),
@@ -118,9 +117,8 @@ lip_length = Relation(
     conditions=(
         Condition(
             lambda s, sp: s.diameter * sp.sin(s.chisel_edge_angle) - s.web,
-            "a chisel edge at {chisel_edge_angle} across a web of {web} would reach past the drill, diameter {diameter}: "
-            "no lip is left; use a thinner web or a chisel edge angle nearer 120° to 135°",
+            "a chisel edge at {chisel_edge_angle} across a web of {web} would reach past the drill, diameter "
+            "{diameter}: no lip is left; use a thinner web or a chisel edge angle nearer 120° to 135°",
         ),
     ),
 )
-

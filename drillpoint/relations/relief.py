@@ -14,14 +14,12 @@ axial_relief = Relation(
     result="axial_relief",
     givens=("lip_relief", "point_angle", "web_ratio"),
     says="part of the relief seen at the outer corner comes from the slope of the lip itself; the rest is this",
-    formula=lambda s, sp: sp.atan(
-        (sp.tan(s.lip_relief) - s.web_ratio * sp.cot(s.kappa)) / sp.sqrt(1 - s.web_ratio**2)
-    ),
+    formula=lambda s, sp: sp.atan((sp.tan(s.lip_relief) - s.web_ratio * sp.cot(s.kappa)) / sp.sqrt(1 - s.web_ratio**2)),
     steps=(
         let(
             "v_x",
-            "Stand at the outer corner. The web puts it an angle ω round from the lip's direction, sin ω = u. Going back "
-            "round the drill, a step moves outwards along the lip by sin ω",
+            "Stand at the outer corner. The web puts it an angle ω round from the lip's direction, sin ω = u. Going "
+            "back round the drill, a step moves outwards along the lip by sin ω",
             lambda s, sp: sp.sin(s.omega),
         ),
         let("v_y", "and back from the lip by cos ω.", lambda s, sp: -sp.cos(s.omega)),
@@ -43,9 +41,7 @@ axial_relief = Relation(
         follow(
             "Take the angle.",
             lambda s, sp: s.axial_relief,
-            lambda s, sp: sp.atan(
-                (sp.tan(s.lip_relief) - s.web_ratio * sp.cot(s.kappa)) / sp.sqrt(1 - s.web_ratio**2)
-            ),
+            lambda s, sp: sp.atan((sp.tan(s.lip_relief) - s.web_ratio * sp.cot(s.kappa)) / sp.sqrt(1 - s.web_ratio**2)),
         ),
     ),
     assumptions=(_PLANE,),
@@ -73,17 +69,13 @@ lip_relief = Relation(
     result="lip_relief",
     givens=("axial_relief", "point_angle", "web_ratio"),
     says="the relief at the outer corner: the relief square to the lip, plus a part that the lip's own slope adds",
-    formula=lambda s, sp: sp.atan(
-        s.web_ratio * sp.cot(s.kappa) + sp.sqrt(1 - s.web_ratio**2) * sp.tan(s.axial_relief)
-    ),
+    formula=lambda s, sp: sp.atan(s.web_ratio * sp.cot(s.kappa) + sp.sqrt(1 - s.web_ratio**2) * sp.tan(s.axial_relief)),
     steps=(
         *axial_relief.steps[:4],
         follow(
             "Take the angle.",
             lambda s, sp: s.lip_relief,
-            lambda s, sp: sp.atan(
-                s.web_ratio * sp.cot(s.kappa) + sp.sqrt(1 - s.web_ratio**2) * sp.tan(s.axial_relief)
-            ),
+            lambda s, sp: sp.atan(s.web_ratio * sp.cot(s.kappa) + sp.sqrt(1 - s.web_ratio**2) * sp.tan(s.axial_relief)),
         ),
     ),
     assumptions=(_PLANE,),
@@ -109,7 +101,7 @@ relief_at_radius = Relation(
     name="relief_at_radius",
     result="relief_at_radius",
     givens=("radius", "web", "point_angle", "axial_relief"),
-    says="the nearer to the axis, the more relief a plane flank has, because the web turns the lip away from the radius",
+    says="nearer to the axis a plane flank has more relief, since the web turns the lip away from the radius",
     formula=lambda s, sp: sp.atan(
         s.t / s.radius * sp.cot(s.kappa) + sp.sqrt(1 - (s.t / s.radius) ** 2) * sp.tan(s.axial_relief)
     ),
@@ -140,7 +132,7 @@ relief_at_radius = Relation(
     ),
     assumptions=(
         _PLANE,
-        "The place is on the lip's line. The lip itself ends at the chisel edge's corner, half a chisel edge from the axis.",
+        "The place is on the lip, which ends at the chisel edge's corner, half a chisel edge from the axis.",
         "The feed is left out: this is the relief of the drill at rest.",
     ),
     sources=_SOURCES,
@@ -165,6 +157,13 @@ relief_at_radius = Relation(
             False,
         ),
     ),
+    cautions=(
+        Condition(
+            lambda s, sp: s.radius * sp.sin(s.delta_plane) - s.t,
+            "radius {radius} lies inside the corner of the chisel edge, where there is no lip any more",
+            allows_zero=True,
+        ),
+    ),
 )
 
 heel_clearance = Relation(
@@ -187,8 +186,7 @@ heel_clearance = Relation(
         let(
             "z_h",
             "and at the end of the way:",
-            lambda s, sp: -sp.cos(s.local("θ_h")) * sp.cot(s.kappa)
-            + sp.sin(s.local("θ_h")) * sp.tan(s.axial_relief),
+            lambda s, sp: -sp.cos(s.local("θ_h")) * sp.cot(s.kappa) + sp.sin(s.local("θ_h")) * sp.tan(s.axial_relief),
         ),
         read_off(
             "The clearance ends where the flank has come up again to the height of the corner.",

@@ -2,7 +2,10 @@
 
 from drillpoint.relation import Limit, Relation, follow, read_off
 
-_SOURCES = ("A definition.", "Common practice: the web at the point is about an eighth of the diameter, more on small drills.")
+_SOURCES = (
+    "A definition.",
+    "Common practice: the web at the point is about an eighth of the diameter, more on small drills.",
+)
 _ASSUMPTIONS = ("The web is measured at the point.",)
 
 web_ratio = Relation(
@@ -12,7 +15,11 @@ web_ratio = Relation(
     says="the web as a share of the diameter; angles depend on the share, not on the size",
     formula=lambda s, sp: s.web / s.diameter,
     steps=(
-        read_off("The web ratio is the web divided by the diameter.", lambda s, sp: s.web_ratio, lambda s, sp: s.web / s.diameter),
+        read_off(
+            "The web ratio is the web divided by the diameter.",
+            lambda s, sp: s.web_ratio,
+            lambda s, sp: s.web / s.diameter,
+        ),
     ),
     assumptions=_ASSUMPTIONS,
     sources=_SOURCES,
@@ -27,7 +34,11 @@ web_from_ratio = Relation(
     says="the web in millimetres from its share of the diameter",
     formula=lambda s, sp: s.web_ratio * s.diameter,
     steps=(
-        read_off("The web ratio is the web divided by the diameter.", lambda s, sp: s.web_ratio, lambda s, sp: s.web / s.diameter),
+        read_off(
+            "The web ratio is the web divided by the diameter.",
+            lambda s, sp: s.web_ratio,
+            lambda s, sp: s.web / s.diameter,
+        ),
         follow("Multiply by the diameter.", lambda s, sp: s.web, lambda s, sp: s.web_ratio * s.diameter),
     ),
     assumptions=_ASSUMPTIONS,
