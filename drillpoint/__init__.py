@@ -17,7 +17,7 @@ __all__ = ["__version__", *_HOMES]
 
 def __getattr__(name: str) -> object:
     if name not in _HOMES:
-        raise AttributeError("module 'drillpoint' has no attribute {!r}".format(name))
+        raise AttributeError(f"module 'drillpoint' has no attribute {name!r}")
     return getattr(importlib.import_module(_HOMES[name]), name)
 
 

@@ -81,7 +81,7 @@ def parse_pins(lines: list[str]) -> tuple[Pin, ...]:
     for block in blocks:
         found = _PIN.match(block[0])
         if found is None:
-            raise SetupError(f"The lock has a line that is no exact version: {block[0]!r}; fetch the whole project again.")
+            raise SetupError(f"The lock holds {block[0]!r}, which is no exact version: fetch the whole project again.")
         text = "".join(f"{line}\n" for line in block)
         pins.append(Pin(found["name"], found["version"], found["marker"] or "", text))
     return tuple(pins)

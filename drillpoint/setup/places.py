@@ -1,8 +1,8 @@
 """Where things lie: the project, its environment and the learner's own copies.
 
 In a project folder (a clone or an unpacked archive) the environment is `.venv` and the learner's copies are
-`drillpoint-work`, both inside that folder and both left alone by git: the whole workbook can be moved or deleted as one,
-and nothing outside it is touched. Where the project folder cannot be written (a class share prepared by the
+`drillpoint-work`, both inside that folder and both left alone by git: the whole workbook can be moved or deleted as
+one, and nothing outside it is touched. Where the project folder cannot be written (a class share prepared by the
 instructor), the copies go to the learner's home instead.
 
 Installed as a package, the project's files travel inside it, in `_shipped`, laid out as in the project folder.

@@ -31,5 +31,5 @@ def explain(error: OSError, doing: str, folder: Path) -> SetupError:
             f"The path of {folder} is too long for this system, so {doing} stopped: "
             "move the drillpoint folder to a shorter path and start again."
         )
-    reason = error.strerror or str(error)
+    reason = ": ".join(str(part) for part in (error.filename, error.strerror or error) if part)
     return SetupError(f"The system refused ({reason}), so {doing} in {folder} stopped: mend that and start again.")

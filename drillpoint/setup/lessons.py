@@ -1,0 +1,129 @@
+"""The learner's own copies of the lessons: brought up to date, and never overwritten once edited.
+
+A small file beside the copies remembers the digest of what was copied. A copy that still has it is untouched and
+follows the lesson; any other copy is the learner's work, and a newer lesson is put beside it, once. Deleting a copy
+brings the lesson back as published.
+"""
+
+import hashlib
+import json
+import shutil
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path, PurePosixPath
+
+from drillpoint.setup.places import Places
+from drillpoint.setup.trouble import explain
+
+_IGNORED = {".ipynb_checkpoints", "__pycache__"}
+_REMEMBERED = "copies.json"
+
+
+@dataclass(frozen=True)
+class Copied:
+    """What was done to the learner's folder, as paths inside it."""
+
+    fresh: tuple[str, ...]
+    """Copied now, or brought up to date."""
+    beside: tuple[str, ...]
+    """Newer versions put beside copies that the learner has edited."""
+    first: str | None
+    """The first lesson in teaching order; None when there is none."""
+
+
+def copy(places: Places) -> Copied:
+    """Bring the learner's copies up to date."""
+    try:
+        places.state.mkdir(parents=True, exist_ok=True)
+        remembered = _recall(places.state / _REMEMBERED)
+        fresh, beside, names = [], [], []
+        for source in _files(places.lessons):
+            name = source.relative_to(places.lessons).as_posix()
+            names.append(name)
+            written = _follow(source, places.folder, name, remembered)
+            if written == name:
+                fresh.append(name)
+            elif written is not None:
+                beside.append(written)
+            _remember(places.state / _REMEMBERED, remembered)
+    except OSError as error:
+        raise explain(error, "copying the lessons", places.folder) from error
+    return Copied(tuple(fresh), tuple(beside), first_lesson(names))
+
+
+def first_lesson(names: list[str]) -> str | None:
+    """The lowest-numbered notebook at the top of the lessons."""
+    notebooks = [name for name in names if name.endswith(".ipynb") and "/" not in name]
+    return min(notebooks, key=_teaching_order, default=None)
+
+
+def _teaching_order(name: str) -> tuple[int, str]:
+    digits = name[: len(name) - len(name.lstrip("0123456789"))]
+    return (int(digits) if digits else 10**9, name)
+
+
+def _files(lessons: Path) -> Iterator[Path]:
+    for path in sorted(lessons.rglob("*")):
+        if path.is_file() and not _IGNORED & set(path.relative_to(lessons).parts):
+            yield path
+
+
+def _follow(source: Path, folder: Path, name: str, remembered: dict[str, dict[str, str]]) -> str | None:
+    """Treat one file; return the name of what was written, or None."""
+    target = folder / name
+    published = _digest(source)
+    known = remembered.setdefault(name, {})
+    present = _digest(target) if target.exists() else None
+    if present == published:
+        known["copied"] = published
+        return None
+    if present is None or present == known.get("copied"):
+        _put(source, target)
+        known["copied"] = published
+        return name
+    if published in (known.get("copied"), known.get("offered")):
+        return None
+    beside = _free_name(folder, name)
+    _put(source, folder / beside)
+    known["offered"] = published
+    return beside
+
+
+def _free_name(folder: Path, name: str) -> str:
+    path = PurePosixPath(name)
+    count = 1
+    while True:
+        label = "new version" if count == 1 else f"new version {count}"
+        candidate = path.with_name(f"{path.stem} ({label}){path.suffix}")
+        if not (folder / candidate).exists():
+            return candidate.as_posix()
+        count += 1
+
+
+def _put(source: Path, target: Path) -> None:
+    """Copy so that the target is either the old file or the new one, never a part."""
+    target.parent.mkdir(parents=True, exist_ok=True)
+    partial = target.with_name(f".{target.name}.part")
+    try:
+        shutil.copyfile(source, partial)
+        partial.replace(target)
+    finally:
+        partial.unlink(missing_ok=True)
+
+
+def _digest(path: Path) -> str:
+    return hashlib.sha256(path.read_bytes()).hexdigest()
+
+
+def _recall(path: Path) -> dict[str, dict[str, str]]:
+    try:
+        content = json.loads(path.read_text(encoding="utf-8"))
+    except (OSError, ValueError):
+        return {}
+    return {name: dict(known) for name, known in content.items()} if isinstance(content, dict) else {}
+
+
+def _remember(path: Path, remembered: dict[str, dict[str, str]]) -> None:
+    fresh = path.with_suffix(".new")
+    fresh.write_text(json.dumps(remembered, indent=1, sort_keys=True), encoding="utf-8")
+    fresh.replace(path)

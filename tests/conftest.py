@@ -1,0 +1,42 @@
+"""Shared by all tests: a browser, and the folder of the project."""
+
+import os
+import shutil
+import sys
+from pathlib import Path
+
+import pytest
+
+PROJECT = Path(__file__).parents[1]
+_PROGRAMS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome", "msedge")
+_ELSEWHERE = (
+    "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+    "/Applications/Chromium.app/Contents/MacOS/Chromium",
+    r"C:\Program Files\Google\Chrome\Application\chrome.exe",
+    r"C:\Program Files (x86)\Google\Chrome\Application\chrome.exe",
+    r"C:\Program Files (x86)\Microsoft\Edge\Application\msedge.exe",
+)
+
+
+@pytest.fixture(scope="session")
+def project() -> Path:
+    """The folder of the project."""
+    return PROJECT
+
+
+@pytest.fixture(scope="session")
+def chromium() -> str:
+    """The path of a Chromium-like browser. Without one, browser tests are skipped; on a build machine they fail."""
+    found = next((path for path in map(shutil.which, _PROGRAMS) if path), None)
+    found = found or next((path for path in _ELSEWHERE if Path(path).exists()), None)
+    if found is None:
+        message = "no Chromium, Chrome or Edge was found: install one to run the browser tests"
+        (pytest.fail if os.environ.get("CI") else pytest.skip)(message)
+    return found
+
+
+@pytest.fixture(scope="session")
+def chromium_arguments() -> list[str]:
+    """Arguments that a browser needs on the machine at hand: as root, Chromium starts only without its sandbox."""
+    as_root = sys.platform != "win32" and os.geteuid() == 0
+    return ["--no-sandbox"] if as_root else []
