@@ -9,20 +9,12 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from drillpoint.command import Command
+
 if TYPE_CHECKING:
     from drillpoint.course.marking import ClassResult, Progress
 
 REFUSED = 2
-
-
-@dataclass(frozen=True)
-class Command:
-    """One command: its name, one line of help, its arguments, and what it does (0 for done, 2 for refused)."""
-
-    name: str
-    help: str
-    add_arguments: Callable[[argparse.ArgumentParser], None]
-    run: Callable[[argparse.Namespace], int]
 
 
 def _hand_out_arguments(parser: argparse.ArgumentParser) -> None:
@@ -108,6 +100,22 @@ def _write_results(result: ClassResult, outputs: _Outputs, progress: Progress) -
         progress(count, len(result.students))
 
 
+def _check_set_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("set", metavar="SET", help="name of a set in exercises/, such as lips, or the path of its file")
+
+
+def _check_set(options: argparse.Namespace) -> int:
+    from drillpoint.course.exercise import load_set
+    from drillpoint.course.lint import TRIED, lint
+
+    exercise_set = load_set(options.set)
+    found = lint(exercise_set)
+    for line in found:
+        print(line)
+    print(f"{exercise_set.title}: {len(exercise_set.tasks)} tasks tried for {TRIED} students each; {len(found) or 'no'} remarks.")
+    return 0
+
+
 def _demo_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("folder", metavar="FOLDER", type=Path, help="where the invented class is written")
 
@@ -150,7 +158,32 @@ def _politely(run: Callable[[argparse.Namespace], int]) -> Callable[[argparse.Na
 
 
 COMMANDS: tuple[Command, ...] = (
-    Command("hand-out", "write each student's own sheet", _hand_out_arguments, _politely(_hand_out)),
-    Command("mark", "mark a folder of hand-ins and write the gradebook and the pages", _mark_arguments, _politely(_mark)),
-    Command("demo-class", "write an invented class with its hand-ins, to try marking on", _demo_arguments, _politely(_demo)),
+    Command(
+        "hand-out",
+        "write each student's own sheet",
+        _hand_out_arguments,
+        _politely(_hand_out),
+        "lips exercises/demo-class/roster.csv sheets",
+    ),
+    Command(
+        "mark",
+        "mark a folder of hand-ins: gradebook, feedback pages, class page",
+        _mark_arguments,
+        _politely(_mark),
+        "exercises/demo-class/hand-ins --set lips --roster exercises/demo-class/roster.csv --out grades.csv",
+    ),
+    Command(
+        "check-set",
+        "try a set of exercises out before it is handed out",
+        _check_set_arguments,
+        _politely(_check_set),
+        "lips",
+    ),
+    Command(
+        "demo-class",
+        "write the invented class with its hand-ins, to try marking on",
+        _demo_arguments,
+        _politely(_demo),
+        "demo-class",
+    ),
 )

@@ -43,6 +43,8 @@ class Given:
     """The values are shares of this other given (a web of 0.15 of the diameter)."""
     step: float = 0.0
     """A share is rounded to whole steps, so that it is a number one can print on a drawing."""
+    shown_only: bool = False
+    """Printed or drawn, but not put into the relation (the diameter of a drawing that asks for the chisel edge)."""
 
 
 @frozen
@@ -64,11 +66,9 @@ class SlipRule:
 
 @frozen
 class Figure:
-    """The drawing a task is read from: which view, which numbers it leaves out, and its sentence for those who
-    cannot see it."""
+    """The drawing a task is read from: which view, and which numbers it leaves out."""
 
     view: str
-    alt: str
     hide: tuple[str, ...] = ()
 
 
@@ -227,12 +227,11 @@ def _task_from(raw: Mapping[str, Any], where: str) -> Task:
 
 def _given_from(name: str, spec: Any, where: str) -> Given:
     where = f"{where}, given {name}"
-    # The relation need not take it: the diameter of a drawing is given although the chisel edge does not need it.
     if name not in QUANTITIES:
         raise InstructorError(f"{where}: no such quantity{_nearest(name, QUANTITIES)}; there are {', '.join(QUANTITIES)}")
     if not isinstance(spec, dict):
         spec = {"choose": spec if isinstance(spec, list) else [spec]}
-    _check_keys(spec, {"choose", "from", "to", "step", "unit", "share_of"}, where)
+    _check_keys(spec, {"choose", "from", "to", "step", "unit", "share_of", "shown_only"}, where)
     unit = _entry(spec, "unit", str, where, QUANTITIES[name].unit)
     if unit_and_factor(unit)[0] != QUANTITIES[name].unit:
         raise InstructorError(f"{where}: unit {unit!r} does not suit it; it is kept in {QUANTITIES[name].unit or 'no unit'}")
@@ -244,7 +243,8 @@ def _given_from(name: str, spec: Any, where: str) -> Given:
     values = tuple(_given_value(number, "" if share_of else unit, where) for number in numbers)
     if not values:
         raise InstructorError(f"{where}: there is no value to choose from")
-    return Given(name, values, share_of, float(_entry(spec, "step", (int, float), where, 0.1)) if share_of else 0.0)
+    step = float(_entry(spec, "step", (int, float), where, 0.1)) if share_of else 0.0
+    return Given(name, values, share_of, step, _entry(spec, "shown_only", bool, where, False))
 
 
 def _range(low: float, high: float, step: float, where: str) -> list[float]:
@@ -287,8 +287,8 @@ def _slip_from(raw: Any, where: str) -> SlipRule:
 def _figure_from(raw: Mapping[str, Any], where: str) -> Figure | None:
     if not raw:
         return None
-    _check_keys(raw, {"view", "alt", "hide"}, f"{where}, drawing")
-    return Figure(_entry(raw, "view", str, where), _entry(raw, "alt", str, where), tuple(_entry(raw, "hide", list, where, [])))
+    _check_keys(raw, {"view", "hide"}, f"{where}, drawing")
+    return Figure(_entry(raw, "view", str, where), tuple(_entry(raw, "hide", list, where, [])))
 
 
 def _texts(raw: Mapping[str, Any], key: str, where: str) -> Mapping[str, str]:
@@ -299,7 +299,7 @@ def _texts(raw: Mapping[str, Any], key: str, where: str) -> Mapping[str, str]:
 
 
 _MISSING = object()
-_TYPE_WORDS = {str: "text in quotes", int: "a whole number", list: "a list in [ ]", dict: "a table in { }"}
+_TYPE_WORDS = {bool: "true or false", str: "text in quotes", int: "a whole number", list: "a list in [ ]", dict: "a table in { }"}
 
 
 def _entry(raw: Mapping[str, Any], key: str, kind: Any, where: str, default: Any = _MISSING) -> Any:

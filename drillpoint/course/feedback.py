@@ -17,9 +17,11 @@ from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WRONG
 from drillpoint.course.marking import NO_HAND_IN, NOT_MARKED, ClassResult, Mark, StudentResult
 from drillpoint.course.roster import Student
 from drillpoint.course.sheet import question_figure
+from drillpoint.course.variant import Question
 
 if TYPE_CHECKING:
     from jinja2 import Template
+    from markupsafe import Markup
 
 _STATES = (RIGHT, PARTLY, WRONG, UNREADABLE, MISSING)
 _LONGEST_SHOWN = 200
@@ -64,7 +66,6 @@ def page_name(student: Student) -> str:
 
 def _mark_view(mark: Mark) -> dict[str, Any]:
     question, verdict = mark.question, mark.verdict
-    svg, alt = _figure(question) if question.task.figure else ("", "")
     return {
         "number": question.number,
         "title": question.task.title,
@@ -73,8 +74,7 @@ def _mark_view(mark: Mark) -> dict[str, Any]:
         "out_of": number_text(question.task.points),
         "text": " ".join(question.text.split()),
         "asks": question.asks,
-        "svg": svg,
-        "alt": alt,
+        "svg": _figure(question) if question.task.figure else "",
         "options": [(letter, shown) for letter, (shown, _) in zip(question.form.letters, question.options, strict=True)],
         "typed": mark.typed if mark.typed is None else _shortened(mark.typed),
         "echo": verdict.echo,
@@ -84,11 +84,11 @@ def _mark_view(mark: Mark) -> dict[str, Any]:
     }
 
 
-def _figure(question: Any) -> tuple[Any, str]:
+def _figure(question: Question) -> Markup:
     from markupsafe import Markup
 
-    svg, alt = question_figure(question)
-    return Markup(svg), alt  # noqa: S704 - drawn by this library from numbers; nothing typed is in it
+    svg, _ = question_figure(question)
+    return Markup(svg)  # noqa: S704 - drawn by this library from numbers; nothing typed is in it
 
 
 def _slips(result: ClassResult) -> list[dict[str, Any]]:

@@ -11,7 +11,7 @@ from drillpoint.course.answer_form import AnswerForm
 from drillpoint.course.exercise import ExerciseSet
 from drillpoint.course.roster import Student
 from drillpoint.course.safe_file import write_safely
-from drillpoint.course.variant import Question, Variants, fill
+from drillpoint.course.variant import Question, Variants
 from drillpoint.errors import InstructorError
 
 FORMAT = "drillpoint sheet"
@@ -101,7 +101,8 @@ def question_figure(question: Question) -> tuple[str, str]:
     if figure is None:
         raise InstructorError(f"task {question.task.id} has no drawing")
     values = {name: given.value for name, given in question.numbers.givens.items()}
-    return draw(figure.view, hide=figure.hide, **values).svg, fill(figure.alt, question)
+    picture = draw(figure.view, hide=figure.hide, **values)
+    return picture.svg, picture.alt
 
 
 def write_sheet(exercise_set: ExerciseSet, variants: Variants, student: Student, folder: Path) -> Path:

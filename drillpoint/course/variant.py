@@ -13,10 +13,12 @@ from attrs import frozen
 from drillpoint.course.answer_form import AnswerForm
 from drillpoint.course.exercise import ExerciseSet, GivenValue, Task
 from drillpoint.course.formula import read_formula, same_values, sample_points
-from drillpoint.course.reading import unit_and_factor, with_unit
+from drillpoint.course.reading import MM_PER_INCH, unit_and_factor, with_unit
 from drillpoint.course.slips import SLIPS
 from drillpoint.errors import DrillpointError, InstructorError
 from drillpoint.quantities import QUANTITIES
+from drillpoint.relation import Worked
+from drillpoint.relation.calling import plan
 from drillpoint.relations import BOOK
 
 MOST_DRAWS = 200
@@ -91,15 +93,21 @@ class Question:
     @property
     def worked(self) -> str:
         """The worked solution, from the relation itself."""
-        relation = BOOK[self.task.relation]
-        values = taken_by(self.task, {name: given.value for name, given in self.numbers.givens.items()})
-        if self.task.kind == "formula":
-            return str(relation.equation)
-        if self.task.asked == relation.result.name:
-            return str(relation.worked(**values).text)
-        known = values.pop(relation.result.name)
-        solved = relation.worked(**values, **{self.task.asked: self.numbers.right[0]}).text
-        return f"{solved} (the {relation.result.term} that was given: {known:g} {relation.result.unit})"
+        task, right = self.task, self.numbers.right[0]
+        relation = BOOK[task.relation]
+        values = taken_by(task, {name: given.value for name, given in self.numbers.givens.items()})
+        if task.kind == "formula":
+            middle = {given.name: given.values[len(given.values) // 2].value for given in task.givens}
+            return f"{relation.worked(**middle).formula.text}. Any formula that gives the same values is right."
+        if task.asked == relation.result.name:
+            worked = _in_full(relation.worked(**values))
+            in_inches = f"\n{QUANTITIES[task.asked].show(right, 4)} = {right / MM_PER_INCH:.{task.decimals}f} in"
+            return worked + (in_inches if task.unit == "in" else "")
+        known = QUANTITIES[relation.result.name]
+        given = known.show(values.pop(known.name), 4)
+        answer = QUANTITIES[task.asked].show(right, task.decimals)
+        check = _in_full(relation.worked(**values, **{task.asked: right}))
+        return f"{QUANTITIES[task.asked].term} = {answer}, since it gives the {known.term} of {given} in the question:\n{check}"
 
 
 class Variants:
@@ -210,7 +218,9 @@ class _Source:
         relation, asked, taken = BOOK[self.task.relation], self.task.asked, taken_by(self.task, values)
         try:
             if asked == relation.result.name:
-                return float(relation.unchecked(**taken))
+                for step in plan(relation, frozenset(taken)):
+                    taken[step.result.name] = step.unchecked(**{name: taken[name] for name in step.givens})
+                return taken[relation.result.name]
             result = relation.solve(asked, **taken)
             return math.nan if isinstance(result, tuple) else float(result)
         except (DrillpointError, ArithmeticError, ValueError):
@@ -261,9 +271,9 @@ class _Source:
 
 
 def taken_by(task: Task, values: Mapping[str, float]) -> dict[str, float]:
-    """Leave out the givens that are only printed or drawn and that the task's relation does not take."""
-    relation = BOOK[task.relation]
-    return {name: value for name, value in values.items() if name in relation.accepts or name == relation.result.name}
+    """Leave out the givens that are only printed or drawn."""
+    shown_only = {given.name for given in task.givens if given.shown_only}
+    return {name: value for name, value in values.items() if name not in shown_only}
 
 
 def fill(template: str, question: Question) -> str:
@@ -280,6 +290,12 @@ def fill(template: str, question: Question) -> str:
         return shown[match.group(1)]
 
     return re.sub(r"\{(\w+)\}", put, template)
+
+
+def _in_full(worked: Worked) -> str:
+    """The formula, what its letters stand for here, and the lines with the numbers put in."""
+    where = f"\nwith {', '.join(line.text for line in worked.where)}" if worked.where else ""
+    return f"{worked.formula.text}{where}\n{worked.text}"
 
 
 def _shuffled(options: tuple[tuple[str, Wrong | None], ...], rest: int) -> tuple[tuple[str, Wrong | None], ...]:

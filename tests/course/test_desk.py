@@ -1,0 +1,150 @@
+"""Answering on a student's machine."""
+
+import json
+from datetime import UTC, datetime
+
+import pytest
+
+from drillpoint.course import answer, hand_in, status
+from drillpoint.course.desk import open_desk
+from drillpoint.course.hand_in_file import read_hand_in
+from drillpoint.errors import LearnerError
+
+NOON = datetime(2026, 3, 12, 12, 0, tzinfo=UTC)
+
+
+@pytest.fixture
+def folder(make_sheet):
+    return make_sheet("s07")
+
+
+def saved(folder):
+    return {a["task"]: a["typed"] for a in json.loads((folder / "lips.answers.json").read_text())["answers"]}
+
+
+def test_answers_in_any_order_and_says_how_they_were_read(folder, capsys):
+    answer("3", "5,15", folder=folder)
+    answer("lips/1", "1 7/8 in", folder=folder)
+    answer("point-height-formula", "h = D/2*cot κ", folder=folder)
+    answer("6", 118, folder=folder)
+    said = capsys.readouterr().out
+    assert "Task 3: read as 5,15 mm = 5.15 mm. Saved on this machine, not yet handed in." in said
+    assert "Task 1: read as 1 7/8 in = 1.875 in = 47.625 mm." in said
+    assert "Task 4: read as D/2·cot(κ)." in said
+    assert "Task 6: read as 118°." in said
+    assert saved(folder) == {
+        "lip-length": "5,15", "point-height": "1 7/8 in", "point-height-formula": "h = D/2*cot κ", "point-angle-from-lip": "118",
+    }  # fmt: skip
+
+
+def test_running_a_cell_again_neither_loses_nor_doubles(folder):
+    desk = open_desk("lips", folder)
+    desk.give("1", "3.00 mm", NOON)
+    before = (folder / "lips.answers.json").read_bytes()
+    desk.give("1", "3.00 mm")
+    assert (folder / "lips.answers.json").read_bytes() == before
+    desk.give("1", "3.01 mm")
+    assert saved(folder) == {"point-height": "3.01 mm"}
+    assert open_desk("lips", folder).answers()["point-height"].typed == "3.01 mm"  # a new kernel finds it
+
+
+def test_what_cannot_be_read_is_saved_and_the_place_is_shown(folder, capsys):
+    answer("3", "1,234", folder=folder)
+    said = capsys.readouterr().out
+    assert "saved as typed, but it cannot be read yet" in said
+    assert "two ways" in said
+    assert "\n    1,234\n     ^\n" in said
+    assert saved(folder)["lip-length"] == "1,234"
+
+
+def test_from_answer_to_receipt(folder, capsys):
+    status(folder=folder)
+    assert capsys.readouterr().out == "0 of 10 tasks answered.\n"
+    answer("1", "3 mm", folder=folder)
+    capsys.readouterr()
+    status("lips", folder=folder)
+    assert capsys.readouterr().out == "1 of 10 tasks answered. Saved on this machine, not yet handed in.\n"
+    hand_in("lips", folder=folder)
+    receipt = capsys.readouterr().out
+    assert "1 of 10 answers" in receipt
+    assert "Not answered: task 2, 3, 4, 5, 6, 7, 8, 9, 10." in receipt
+    assert str(folder / "lips-s07.hand-in.json") in receipt
+    handed = read_hand_in((folder / "lips-s07.hand-in.json").read_bytes())
+    assert handed.intact
+    assert handed.digest[:4].upper() in receipt
+    assert [(a.task, a.typed) for a in handed.answers] == [("point-height", "3 mm")]
+    status("lips", folder=folder)
+    assert "All are in the hand-in file" in capsys.readouterr().out
+    answer("2", "7/8", folder=folder)
+    capsys.readouterr()
+    status("lips", folder=folder)
+    assert "Changed since the hand-in file was written" in capsys.readouterr().out
+
+
+def test_nothing_to_hand_in(folder):
+    with pytest.raises(LearnerError, match="nothing to hand in"):
+        hand_in(folder=folder)
+
+
+def test_unknown_task(folder):
+    with pytest.raises(LearnerError, match="no task '11' on this sheet; its tasks are 1 to 10"):
+        answer("11", "3", folder=folder)
+
+
+def test_no_sheet(tmp_path):
+    with pytest.raises(LearnerError, match="open the notebook from the folder"):
+        answer("1", "3", folder=tmp_path)
+
+
+def test_two_sheets_in_one_folder(folder):
+    other = json.loads((folder / "lips.sheet.json").read_text(encoding="utf-8"))
+    other["set"] = "holes"
+    (folder / "holes.sheet.json").write_text(json.dumps(other))
+    with pytest.raises(LearnerError, match="which sheet"):
+        answer("1", "3", folder=folder)
+    answer("holes/1", "3 mm", folder=folder)
+    assert (folder / "holes.answers.json").exists()
+    assert not (folder / "lips.answers.json").exists()
+
+
+def test_a_saved_file_that_something_else_broke_is_never_overwritten(folder):
+    broken = folder / "lips.answers.json"
+    broken.write_text("{")
+    with pytest.raises(LearnerError, match="rename it and answer again"):
+        answer("1", "3 mm", folder=folder)
+    assert broken.read_text() == "{"
+
+
+def test_a_full_disk_is_said_and_what_was_saved_stays(folder, monkeypatch):
+    answer("1", "3 mm", folder=folder)
+
+    def full(*_):
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr("drillpoint.course.desk.write_safely", full)
+    with pytest.raises(LearnerError, match=r"could not be saved.*No space left"):
+        answer("2", "3 mm", folder=folder)
+    assert saved(folder) == {"point-height": "3 mm"}
+
+
+@pytest.mark.parametrize("typed", ["<script>alert(1)</script>", "=1+1", "\ud800", "x" * 1000, "\x00"])
+def test_odd_answers_are_saved_as_given(folder, typed):
+    open_desk("lips", folder).give("1", typed)
+    assert open_desk("lips", folder).answers()["point-height"].typed == typed
+    open_desk("lips", folder).hand_in(NOON)
+    assert read_hand_in((folder / "lips-s07.hand-in.json").read_bytes()).answers[0].typed == typed
+
+
+def test_an_endless_answer_is_refused(folder):
+    with pytest.raises(LearnerError, match="longer than 1000"):
+        answer("1", "9" * 1_000_000, folder=folder)
+
+
+def test_the_hand_in_is_the_same_for_the_same_answers(folder):
+    desk = open_desk("lips", folder)
+    desk.give("2", "7/8", NOON)
+    desk.give("1", "3", NOON)
+    desk.hand_in(NOON)
+    first = (folder / "lips-s07.hand-in.json").read_bytes()
+    desk.hand_in(NOON)
+    assert (folder / "lips-s07.hand-in.json").read_bytes() == first

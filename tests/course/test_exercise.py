@@ -1,0 +1,120 @@
+"""Sets of exercises as an instructor writes them, and what is said when one is wrong."""
+
+from pathlib import Path
+
+import pytest
+
+from drillpoint.course.exercise import find_set, load_set
+from drillpoint.errors import InstructorError
+
+from .conftest import EXERCISES
+
+HEAD = 'set = "small"\ntitle = "Small"\ncourse = "Class"\nversion = 1\n'
+TASK = """
+[[task]]
+id = "height"
+title = "Height"
+text = "A {diameter} drill of {point_angle} (included): how high is the point?"
+relation = "point_height"
+decimals = 2
+slips = ["radians"]
+[task.givens]
+diameter = [8, 10]
+point_angle = [118]
+"""
+
+
+def write(tmp_path: Path, text: str) -> Path:
+    path = tmp_path / "small.toml"
+    path.write_text(text, encoding="utf-8")
+    return path
+
+
+def test_reads_a_small_set(tmp_path):
+    small = load_set(write(tmp_path, HEAD + TASK))
+    task = small.task("height")
+    assert small.task("1") is task
+    assert (task.kind, task.asked, task.unit, task.points) == ("number", "point_height", "mm", 1.0)
+    assert [value.shown for value in task.givens[0].values] == ["8 mm", "10 mm"]
+
+
+def test_ranges_and_shop_fractions(tmp_path):
+    text = HEAD + TASK.replace("diameter = [8, 10]", "diameter = { from = 6, to = 7, step = 0.5 }")
+    assert [v.shown for v in load_set(write(tmp_path, text)).tasks[0].givens[0].values] == ["6 mm", "6.5 mm", "7 mm"]
+    text = HEAD + TASK.replace("diameter = [8, 10]", 'diameter = { choose = ["7/8 in", "1 1/8"], unit = "in" }')
+    values = load_set(write(tmp_path, text)).tasks[0].givens[0].values
+    assert [(v.value, v.shown) for v in values] == [(pytest.approx(22.225), "7/8 in"), (pytest.approx(28.575), "1 1/8 in")]
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "says"),
+    [
+        ('title = "Small"\n', "", "title is missing"),
+        ("version = 1", 'version = "1"', "version = '1' is not a whole number"),
+        ('set = "small"', 'set = "Small set"', "small letters, digits and hyphens"),
+        ("decimals = 2", "decimal = 2", "'decimal' is not known here (did you mean 'decimals'?)"),
+        ('id = "height"', 'id = "../x"', "small letters"),
+        ('id = "height"', 'id = "7"', "not a number only"),
+        ('"point_height"', '"point_heigth"', "did you mean 'point_height'?"),
+        ('["radians"]', '["radiant"]', "did you mean 'radians'?"),
+        ("point_angle = [118]", "point_angel = [118]", "did you mean 'point_angle'?"),
+        ("[8, 10]", '["8 furlongs"]', "not a unit"),
+        ("[8, 10]", "[true]", "neither a number nor text"),
+        ("[8, 10]", "[]", "no value to choose from"),
+        ("[8, 10]", "{ from = 1, to = 2, step = 0 }", "is not a range"),
+        ("[8, 10]", "{ from = 1, to = 2, step = 0.00001 }", "is not a range"),
+        ("[8, 10]", '{ choose = [8], unit = "°" }', "does not suit"),
+        ("decimals = 2", 'decimals = 2\nunit = "°"', "does not suit point_height"),
+        ("decimals = 2", "decimals = 2\ntolerance = { percent = 50 }", "at most 20"),
+        ("decimals = 2", 'decimals = 2\nkind = "essay"', "kinds are number, choice, formula, judgement"),
+        ("decimals = 2", 'decimals = 2\nkind = "formula"', "has names"),
+        ("decimals = 2", 'decimals = 2\nkind = "judgement"', "either at_least or at_most"),
+        ("decimals = 2", 'decimals = 2\nasked = "webb"', "does not know 'webb'"),
+        ("[[task]]", "[[task", "not valid TOML"),
+    ],
+)
+def test_says_what_is_wrong_and_where(tmp_path, old, new, says):
+    text = HEAD + TASK
+    assert old in text
+    with pytest.raises(InstructorError) as caught:
+        load_set(write(tmp_path, text.replace(old, new, 1)))
+    assert says in str(caught.value)
+    assert "small.toml" in str(caught.value)
+
+
+def test_two_tasks_of_one_name(tmp_path):
+    with pytest.raises(InstructorError, match="'height' is used twice"):
+        load_set(write(tmp_path, HEAD + TASK + TASK))
+
+
+def test_unknown_sets_name_the_known_ones(monkeypatch, tmp_path):
+    monkeypatch.chdir(tmp_path)
+    with pytest.raises(InstructorError, match=r"'lisp' is not known; known here: .*lips"):
+        find_set("lisp")
+    for name in ("../lips", "/etc/passwd", "lips/../lips", ""):
+        with pytest.raises(InstructorError):
+            find_set(name)
+    with pytest.raises(InstructorError, match=r"no file nowhere\.toml"):
+        find_set("nowhere.toml")
+
+
+def test_not_utf8(tmp_path):
+    path = tmp_path / "small.toml"
+    path.write_bytes("title = 'é'".encode("latin-1"))
+    with pytest.raises(InstructorError, match="UTF-8"):
+        load_set(path)
+
+
+def test_the_graded_set_has_tasks_of_every_kind(lips):
+    assert len(lips.tasks) >= 8
+    assert {task.kind for task in lips.tasks} == {"number", "choice", "formula", "judgement"}
+    assert any(task.asked != task.relation and task.kind == "number" for task in lips.tasks)  # an inverse
+    assert any(task.figure for task in lips.tasks)
+    assert any(task.unit == "in" for task in lips.tasks)
+
+
+def test_every_set_in_the_folder_can_be_read():
+    paths = [*EXERCISES.glob("*.toml"), *EXERCISES.glob("practice/*.toml")]
+    assert len(paths) >= 2
+    for path in paths:
+        assert load_set(path).tasks

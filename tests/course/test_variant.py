@@ -1,0 +1,214 @@
+"""Each student's own numbers."""
+
+import hashlib
+import math
+import os
+import subprocess
+import sys
+
+import pytest
+from attrs import evolve
+
+from drillpoint.course.exercise import load_set
+from drillpoint.course.judging import RIGHT, UNREADABLE, WRONG, judge_answer
+from drillpoint.course.reading import unit_and_factor, with_unit
+from drillpoint.course.slips import ROUNDED_EARLY, SLIPS
+from drillpoint.course.variant import Variants
+from drillpoint.errors import InstructorError
+from drillpoint.relations import BOOK
+
+from .conftest import EXERCISES
+
+STUDENTS = [f"student-{number}" for number in range(200)]
+SETS = [EXERCISES / "lips.toml", EXERCISES / "practice" / "lips.toml"]
+GARBAGE = ("", "?", "1,234", "3.5.1", "<b>", "__import__('os')", "=1+1", "5 furlongs")
+
+
+def every_task():
+    found = []
+    for path in SETS:
+        exercise_set = load_set(path)
+        variants = Variants(exercise_set)
+        found += [pytest.param(variants, task, id=f"{exercise_set.id}-{task.id}") for task in exercise_set.tasks]
+    return found
+
+
+def typed(question, value, more=3):
+    """A value as a student would type it: in the unit of the box, with some digits to spare."""
+    factor = unit_and_factor(question.task.unit)[1]
+    yes = "" if question.numbers.yes is None else ("yes, " if question.numbers.yes else "no, ")
+    return yes + with_unit(f"{value / factor:.{question.task.decimals + more}f}", question.task.unit)
+
+
+@pytest.mark.parametrize(("variants", "task"), every_task())
+def test_every_task_over_many_students(variants, task):
+    """The right answer counts, both edges of the tolerance hold, every slip is named, garbage is refused."""
+    for student in STUDENTS:
+        question = variants.question(task.id, student)
+        for text in GARBAGE:
+            assert judge_answer(question, text).state == UNREADABLE
+        if task.kind == "formula":
+            continue
+        if task.kind == "choice":
+            right = [letter for letter, (_, slip) in zip(question.form.letters, question.options, strict=True) if slip is None]
+            assert len(right) == 1
+            assert judge_answer(question, right[0]).state == RIGHT
+            for letter, (_, slip) in zip(question.form.letters, question.options, strict=True):
+                if slip is not None:
+                    assert judge_answer(question, letter).slip == slip.name
+            continue
+        (value,), tolerance = question.numbers.right, question.numbers.tolerance
+        assert tolerance > 0
+        for inside in (0.0, 0.98, -0.98):
+            assert judge_answer(question, typed(question, value + inside * tolerance)).mark == 1
+        for outside in (1.02, -1.02):
+            assert judge_answer(question, typed(question, value + outside * tolerance)).mark < 1
+        for wrong in question.numbers.wrong:
+            verdict = judge_answer(question, typed(question, wrong.values[0]))
+            assert verdict.mark < 1
+            same = {other.name for other in question.numbers.wrong if abs(other.values[0] - wrong.values[0]) <= 2 * tolerance}
+            assert verdict.slip in same
+
+
+@pytest.mark.parametrize(("variants", "task"), every_task())
+def test_asked_digits_are_enough(variants, task):
+    """Rounding the right value to the digits asked for is always accepted."""
+    for student in STUDENTS:
+        question = variants.question(task.id, student)
+        if task.kind in ("number", "judgement"):
+            assert judge_answer(question, typed(question, question.numbers.right[0], more=0)).mark == 1
+
+
+@pytest.mark.parametrize(("variants", "task"), every_task())
+def test_the_question_says_unit_digits_and_tolerance(variants, task):
+    question = variants.question(task.id, "student-1")
+    assert "{" not in question.text
+    if task.kind in ("number", "judgement"):
+        assert "decimal" in question.asks
+        assert "±" in question.asks
+        words = {"in": "inches", "°": "degrees"}.get(task.unit, task.unit)
+        assert words in question.asks
+        assert question.form.beside.endswith(task.unit)
+    assert str(question.worked)
+
+
+def test_rounding_is_only_said_of_answers_that_are_near(variants):
+    for student in STUDENTS[:50]:
+        question = variants.question("point-height", student)
+        right = question.numbers.right[0]
+        for factor in (0.9, 0.96, 1.04, 1.1):
+            assert judge_answer(question, typed(question, right * factor)).slip != ROUNDED_EARLY
+        assert judge_answer(question, typed(question, right * 1.029)).slip == ROUNDED_EARLY
+
+
+def test_the_usual_slips_of_the_point_height():
+    """DERIVED for a 10 mm drill of 118°: h = 5/tan 59° = 3.004 mm, and what the usual slips make of it."""
+    relation = BOOK["point_height"]
+
+    def value(name):
+        found = SLIPS[name].wrong(lambda g: float(relation.unchecked(**g)), {"diameter": 10.0, "point_angle": 118.0}, 3.0043, "point_height")
+        return [round(v, 3) for v in found]
+
+    assert value("whole angle for half") == [-2.659]
+    assert value("half angle for whole") == [8.837]
+    assert value("tangent upside down") == [8.321]
+    assert value("diameter for radius") == [6.009]
+    assert value("radians") == [round(5 / math.tan(59), 3)]
+
+
+def test_the_usual_slips_of_the_lip_length():
+    """DERIVED for D 10, W 1.5, 118°, 125°: web ignored D/(2 sin 59°) = 5.833."""
+    relation = BOOK["lip_length"]
+    givens = {"diameter": 10.0, "point_angle": 118.0, "web": 1.5, "chisel_edge_angle": 125.0}
+
+    def value(name):
+        return [round(v, 3) for v in SLIPS[name].wrong(lambda g: float(relation.unchecked(**g)), givens, 5.1545, "lip_length")]
+
+    assert value("web forgotten") == [5.833]
+    assert value("obtuse against acute") == [round(5.1545 + 2 * 0.75 * 0.70021 / 0.857167, 3)]
+    assert value("inch against mm") == [130.924, 0.203]
+
+
+# REGRESSION: these must never change, or sheets that are already handed out would get other numbers.
+def test_draws_come_from_the_digest_alone(lips, variants):
+    key = "\x1f".join((lips.course, lips.id, str(lips.version), "point-height", "s07", "0"))
+    number = int.from_bytes(hashlib.sha256(key.encode()).digest(), "big")
+    givens = lips.task("point-height").givens
+    number, first = divmod(number, len(givens[0].values))
+    number, second = divmod(number, len(givens[1].values))
+    question = variants.question("point-height", "s07")
+    assert question.numbers.givens["diameter"] == givens[0].values[first]
+    assert question.numbers.givens["point_angle"] == givens[1].values[second]
+
+
+def test_the_same_numbers_in_another_process(variants):
+    program = (
+        "import sys\n"
+        "from drillpoint.course.exercise import load_set\n"
+        "from drillpoint.course.variant import Variants\n"
+        "print([q.text for q in Variants(load_set(sys.argv[1])).questions('s07')])"
+    )
+    for seed in ("1", "2"):
+        done = subprocess.run(
+            [sys.executable, "-c", program, str(EXERCISES / "lips.toml")], capture_output=True, text=True, check=True, cwd=EXERCISES.parent,
+            env={**os.environ, "PYTHONHASHSEED": seed, "PYTHONPATH": str(EXERCISES.parent), "PYTHONIOENCODING": "utf-8"},
+        )  # fmt: skip
+        assert done.stdout.strip() == str([q.text for q in variants.questions("s07")])
+
+
+def test_students_courses_and_versions_differ(lips):
+    def texts(exercise_set, student):
+        return [question.text for question in Variants(exercise_set).questions(student)]
+
+    mine = texts(lips, "s07")
+    assert texts(lips, "s07") == mine
+    assert texts(lips, "s08") != mine
+    assert texts(evolve(lips, version=lips.version + 1), "s07") != mine
+    assert texts(evolve(lips, course="another"), "s07") != mine
+
+
+def test_a_slip_that_passes_as_right_is_never_handed_out(tmp_path):
+    text = """
+set = "small"
+title = "Small"
+course = "Class"
+version = 1
+[[task]]
+id = "height"
+title = "Height"
+text = "A {diameter} drill of {point_angle} (included)."
+relation = "point_height"
+decimals = 0
+tolerance = { last_digit = 2 }
+slips = [{ name = "shop rule", formula = "0.3*diameter", says = "The shop rule is only a rule." }]
+[task.givens]
+diameter = [2, 4, 150]
+point_angle = [70, 118]
+"""
+    path = tmp_path / "small.toml"
+    path.write_text(text, encoding="utf-8")
+    variants = Variants(load_set(path))
+    for student in STUDENTS[:40]:
+        question = variants.question("height", student)
+        assert abs(question.numbers.wrong[0].values[0] - question.numbers.right[0]) > question.numbers.tolerance
+    path.write_text(text.replace("[2, 4, 150]", "[2]").replace("[70, 118]", "[118]"), encoding="utf-8")
+    with pytest.raises(InstructorError, match=r"no draw of .* “shop rule” gives"):
+        Variants(load_set(path)).question("height", "x")
+
+
+def test_unknown_placeholder(tmp_path):
+    path = tmp_path / "small.toml"
+    path.write_text(
+        'set = "s"\ntitle = "S"\ncourse = "C"\nversion = 1\n[[task]]\nid = "h"\ntitle = "H"\ntext = "{diametre} {0.__class__}"\n'
+        'relation = "point_height"\n[task.givens]\ndiameter = [8]\npoint_angle = [118]\n',
+        encoding="utf-8",
+    )
+    question = Variants(load_set(path)).question("h", "x")
+    with pytest.raises(InstructorError, match=r"\{diametre\} is not a given; known: diameter, point_angle"):
+        _ = question.text
+
+
+def test_wrong_state_without_a_slip(variants):
+    question = variants.question("point-height", "s07")
+    verdict = judge_answer(question, "999 mm")
+    assert (verdict.state, verdict.slip) == (WRONG, "")
