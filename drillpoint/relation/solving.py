@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from drillpoint.errors import DrillpointError, Impossible, NoSolution, UnknownGiven
 from drillpoint.quantities import Quantity, nearest, quantity
-from drillpoint.relation.calling import call, plan, read_scalars, remarks, work_through
+from drillpoint.relation.calling import call, numbers, plan, read_scalars, remarks, work_through
 from drillpoint.relation.value import Value
 
 if TYPE_CHECKING:
@@ -51,10 +51,12 @@ def solve(relation: Relation, unknown: str, knowns: Mapping[str, Any]) -> Value 
 
 
 def _cautioned(relation: Relation, values: dict[str, float]) -> tuple[str, ...]:
-    if not relation.cautions:
-        return ()
     work_through(plan(relation, frozenset(values)), values)
-    return remarks(relation, values)
+    own = [values[name] for name in relation.givens]
+    # At a turning point an answer is known only to the square root of the last digit; it must not be lost to that.
+    slack = 1e-7 * max(map(abs, own))
+    margins = getattr(numbers(), f"{relation.name}__cautions")(math, *own)
+    return remarks(relation, values) if any(margin < -slack for margin in margins) else ()
 
 
 def _curve(relation: Relation, unknown: str, known: Mapping[str, float]) -> Curve:
@@ -87,8 +89,8 @@ def _grid(low: float, high: float) -> list[float]:
 
 def _roots(curve: Curve, domain: tuple[float, float], target: float) -> tuple[float, ...]:
     found: list[float] = []
-    for pieces in _pieces(curve, _grid(*domain)):
-        found.extend(_roots_of_piece(lambda x: curve(x) - target, pieces, max(abs(target), 1.0)))
+    for piece in _pieces(curve, _grid(*domain)):
+        found.extend(_roots_of_piece(lambda x: curve(x) - target, _close_to_ends(piece), max(abs(target), 1.0)))
     distinct: list[float] = []
     for root in sorted(found):
         if not distinct or root - distinct[-1] > 1e-9 * max(abs(root), 1e-3):
@@ -113,6 +115,15 @@ def _pieces(curve: Curve, grid: list[float]) -> Iterator[list[float]]:
         before = x
     if run:
         yield run
+
+
+def _close_to_ends(points: list[float]) -> list[float]:
+    """The same points and more towards both ends, where a curve can turn within one step of the grid."""
+    if len(points) < 2:
+        return points
+    shares = [2.0**-k for k in range(1, 41)]
+    first, last = points[1] - points[0], points[-1] - points[-2]
+    return sorted({*points, *(points[0] + first * s for s in shares), *(points[-1] - last * s for s in shares)})
 
 
 def _edge(curve: Curve, possible: float, impossible: float) -> float:

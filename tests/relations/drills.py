@@ -1,0 +1,46 @@
+"""Random drills for property tests: givens that go together, for every relation of the book."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+from hypothesis import strategies as st
+
+from drillpoint.relation import Relation
+
+DIAMETERS = st.floats(0.5, 100.0)
+POINT_ANGLES = st.floats(60.0, 179.0)
+WEB_RATIOS = st.floats(0.01, 0.6)
+AXIAL_RELIEFS = st.floats(0.5, 45.0)
+
+
+@st.composite
+def drills(draw: Any) -> dict[str, float]:
+    """Every quantity a relation of the book may ask for, of one drill with plane flanks and a place on its lip."""
+    diameter, point_angle, ratio = draw(DIAMETERS), draw(POINT_ANGLES), draw(WEB_RATIOS)
+    axial = draw(AXIAL_RELIEFS)
+    web = ratio * diameter
+    # A chisel edge that stays inside the drill, with a little lip left.
+    flattest = 180 - math.degrees(math.asin(min(1.0, ratio * 1.02)))
+    chisel = draw(st.floats(90.0, flattest))
+    cot = 1 / math.tan(math.radians(point_angle / 2))
+    delta = math.atan2(cot, math.tan(math.radians(axial)))
+    corner = min(web / 2 / math.sin(delta) * (1 + 1e-9), diameter / 2)
+    radius = corner + draw(st.floats(0.0, 1.0)) * (diameter / 2 - corner)
+    tangent = ratio * cot + math.sqrt(1 - ratio**2) * math.tan(math.radians(axial))
+    return {
+        "diameter": diameter,
+        "point_angle": point_angle,
+        "web": web,
+        "web_ratio": ratio,
+        "chisel_edge_angle": chisel,
+        "axial_relief": axial,
+        "lip_relief": math.degrees(math.atan(tangent)),
+        "radius": radius,
+    }
+
+
+def givens_of(relation: Relation, drill: dict[str, float]) -> dict[str, float]:
+    """What the relation needs of the drill."""
+    return {name: drill[name] for name in relation.givens}
