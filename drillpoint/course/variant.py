@@ -6,11 +6,12 @@ import hashlib
 import math
 import re
 from collections.abc import Iterator, Mapping
-from functools import lru_cache
+from functools import lru_cache, partial
 
 from attrs import frozen
 
 from drillpoint.course.answer_form import AnswerForm
+from drillpoint.course.computing import right_value, taken_by, wrong_value
 from drillpoint.course.exercise import ExerciseSet, GivenValue, Task
 from drillpoint.course.formula import read_formula, same_values, sample_points
 from drillpoint.course.reading import MM_PER_INCH, unit_and_factor, with_unit
@@ -18,7 +19,6 @@ from drillpoint.course.slips import SLIPS
 from drillpoint.errors import DrillpointError, InstructorError
 from drillpoint.quantities import QUANTITIES
 from drillpoint.relation import Worked
-from drillpoint.relation.calling import plan
 from drillpoint.relations import BOOK
 
 MOST_DRAWS = 200
@@ -183,7 +183,7 @@ class _Source:
             givens[given.name] = drawn
         values = {name: given.value for name, given in givens.items()}
         try:
-            right = self._checked(values)
+            right = right_value(task, values)
         except DrillpointError as error:
             return str(error).splitlines()[0]
         wrong = tuple(Wrong(name, says, (value,)) for name, says, value in self._wrong(values, right))
@@ -206,26 +206,6 @@ class _Source:
             return options
         return Numbers(givens, (right,), tolerance, wrong, yes, options)
 
-    def _checked(self, values: Mapping[str, float]) -> float:
-        relation, asked, taken = BOOK[self.task.relation], self.task.asked, taken_by(self.task, values)
-        result = relation(**taken) if asked == relation.result.name else relation.solve(asked, **taken)
-        if isinstance(result, tuple):
-            raise InstructorError(f"{asked} has two answers here")
-        return float(result)
-
-    def _compute(self, values: Mapping[str, float]) -> float:
-        """Work the asked quantity out from wrong givens; nan where they lead nowhere."""
-        relation, asked, taken = BOOK[self.task.relation], self.task.asked, taken_by(self.task, values)
-        try:
-            if asked == relation.result.name:
-                for step in plan(relation, frozenset(taken)):
-                    taken[step.result.name] = step.unchecked(**{name: taken[name] for name in step.givens})
-                return taken[relation.result.name]
-            result = relation.solve(asked, **taken)
-            return math.nan if isinstance(result, tuple) else float(result)
-        except (DrillpointError, ArithmeticError, ValueError):
-            return math.nan
-
     def _wrong(self, values: Mapping[str, float], right: float) -> Iterator[tuple[str, str, float]]:
         for rule in self.task.slips:
             if rule.formula:
@@ -233,7 +213,7 @@ class _Source:
                 says = rule.says
             else:
                 slip = SLIPS[rule.name]
-                found = slip.wrong(self._compute, values, right, self.task.asked)
+                found = slip.wrong(partial(wrong_value, self.task), values, right, self.task.asked)
                 says = slip.says
             for value in found:
                 # A slip that changes nothing here (the sine of 180° minus an angle) is not a wrong value.
@@ -255,7 +235,7 @@ class _Source:
         """The right formula and its slips, as values at eight points of the task's own domain."""
         values = {given.name: [value.value for value in given.values] for given in self.task.givens}
         points = sample_points(tuple((name, min(v), max(v)) for name, v in values.items()))
-        right = tuple(self._compute(point) for point in points)
+        right = tuple(wrong_value(self.task, point) for point in points)
         found: dict[tuple[str, int], tuple[str, list[float]]] = {}
         for point, value in zip(points, right, strict=True):
             count: dict[str, int] = {}
@@ -268,12 +248,6 @@ class _Source:
         meanings = {symbol: read_formula(meaning, tuple(points[0])) for symbol, meaning in self.task.names.items()}
         typed = tuple({symbol: meaning.at(point) for symbol, meaning in meanings.items()} for point in points)
         return Numbers({}, right, 0.0, slips, None, (), typed)
-
-
-def taken_by(task: Task, values: Mapping[str, float]) -> dict[str, float]:
-    """Leave out the givens that are only printed or drawn."""
-    shown_only = {given.name for given in task.givens if given.shown_only}
-    return {name: value for name, value in values.items() if name not in shown_only}
 
 
 def fill(template: str, question: Question) -> str:

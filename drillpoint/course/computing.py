@@ -1,0 +1,97 @@
+"""What a task's relation gives: for right givens, checked; for wrong ones, whatever the bare formula says."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping
+
+from drillpoint.course.exercise import Task
+from drillpoint.errors import DrillpointError, InstructorError
+from drillpoint.quantities import QUANTITIES
+from drillpoint.relation.calling import plan
+from drillpoint.relations import BOOK
+
+_PLACES = 32
+_ROUNDS = 100
+
+
+def taken_by(task: Task, values: Mapping[str, float]) -> dict[str, float]:
+    """Leave out the givens that are only printed or drawn."""
+    shown_only = {given.name for given in task.givens if given.shown_only}
+    return {name: value for name, value in values.items() if name not in shown_only}
+
+
+def right_value(task: Task, values: Mapping[str, float]) -> float:
+    """The right answer. DrillpointError if the givens do not make a drill, or if there are two answers."""
+    relation, taken = BOOK[task.relation], taken_by(task, values)
+    if task.asked == relation.result.name:
+        return float(relation(**taken))
+    found = _roots(task, taken)
+    if len(found) != 1:
+        raise InstructorError(f"{task.asked} has {'no answer' if not found else 'more than one answer'} here")
+    known = taken.pop(relation.result.name)
+    # The relation itself, with all its checks, has the last word.
+    if not math.isclose(relation(**taken, **{task.asked: found[0]}), known, rel_tol=1e-9):
+        raise InstructorError(f"{task.asked} has no answer here")
+    return found[0]
+
+
+def wrong_value(task: Task, values: Mapping[str, float]) -> float:
+    """What comes out of wrong givens, without any check of ranges; nan where they lead nowhere."""
+    taken = taken_by(task, values)
+    try:
+        if task.asked == BOOK[task.relation].result.name:
+            return _bare(task, taken)
+        found = _roots(task, taken)
+    except DrillpointError:
+        return math.nan
+    return found[0] if len(found) == 1 else math.nan
+
+
+def _bare(task: Task, taken: Mapping[str, float]) -> float:
+    relation, values = BOOK[task.relation], dict(taken)
+    for step in plan(relation, frozenset(taken)):
+        values[step.result.name] = step.unchecked(**{name: values[name] for name in step.givens})
+    return values[relation.result.name]
+
+
+def _roots(task: Task, taken: Mapping[str, float]) -> list[float]:
+    """Where the bare formula gives the known result, inside the possible range of what is asked.
+
+    `relation.solve` does the same with every check and a fine grid. A class needs this thousands of times, with wrong
+    givens too, so the grid is coarse here; a test holds the right answers of every set against `relation.solve`.
+    """
+    relation, known = BOOK[task.relation], dict(taken)
+    target = known.pop(relation.result.name)
+
+    def off(x: float) -> float:
+        return _bare(task, {**known, task.asked: x}) - target
+
+    possible = QUANTITIES[task.asked].possible
+    span = possible.high - possible.low
+    places = [possible.low + span * (1e-9 + (1 - 2e-9) * k / _PLACES) for k in range(_PLACES + 1)]
+    errors = [off(x) for x in places]
+    return [
+        _root(off, places[k], errors[k], places[k + 1], errors[k + 1])
+        for k in range(_PLACES)
+        if errors[k] * errors[k + 1] < 0 or errors[k] == 0
+    ]
+
+
+def _root(off: Callable[[float], float], low: float, off_low: float, high: float, off_high: float) -> float:
+    """False position with the Illinois rule, which keeps neither end for ever."""
+    for _ in range(_ROUNDS):
+        if off_low == 0 or abs(high - low) <= 1e-13 * abs(high):
+            return low
+        middle = high - off_high * (high - low) / (off_high - off_low)
+        off_middle = off(middle)
+        if off_middle == 0:
+            return middle
+        if off_middle * off_high < 0:
+            low, off_low = high, off_high
+        else:
+            off_low /= 2
+        if abs(middle - high) <= 1e-14 * abs(high):
+            return middle
+        high, off_high = middle, off_middle
+    return high
