@@ -220,9 +220,10 @@ def _slip_number(index: int) -> Maker:
             by_name.setdefault(wrong.name, wrong)
         if question.options:
             by_name = {wrong.name: wrong for _, wrong in question.options if wrong is not None}
-        if index >= len(by_name):
+        names = [rule.name for rule in question.task.slips][index:]
+        wrong = next((by_name[name] for name in names if name in by_name), None)
+        if wrong is None:
             return _plainly_wrong(question)
-        wrong = list(by_name.values())[index]
         if question.task.kind == "formula":
             return Intended(_SLIP_FORMULAS[wrong.name], 0.0, WRONG, wrong.name)
         if question.options:

@@ -48,7 +48,7 @@ def number_text(value: float) -> str:
 def harmless(cell: str) -> str:
     """Keep a spreadsheet from running a cell as a formula."""
     flat = " ".join(cell.split("\n")).replace("\r", " ").replace("\x00", "\ufffd")
-    if flat.startswith(_STARTS_A_FORMULA) and not _PLAIN_NUMBER.fullmatch(flat):
+    if flat.lstrip(" ").startswith(_STARTS_A_FORMULA) and not _PLAIN_NUMBER.fullmatch(flat):
         return "'" + flat
     return flat
 

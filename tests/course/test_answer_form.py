@@ -1,0 +1,34 @@
+"""What may be typed into each kind of box."""
+
+import pytest
+
+from drillpoint.course.answer_form import AnswerForm
+from drillpoint.course.reading import ReadingError
+
+FORMS = [
+    AnswerForm("number", "mm"),
+    AnswerForm("number", "in"),
+    AnswerForm("number", "°"),
+    AnswerForm("number", ""),
+    AnswerForm("formula", names=["D", "κ"], symbol="h"),
+    AnswerForm("choice", letters="abc"),
+    AnswerForm("judgement", "°"),
+]
+
+
+@pytest.mark.parametrize("form", FORMS, ids=lambda form: f"{form.kind} {form.unit}")
+def test_the_example_can_be_read_and_the_box_says_its_unit(form):
+    assert form.read(form.example).echo
+    assert form.beside
+    if form.unit:
+        assert form.unit in form.beside
+
+
+@pytest.mark.parametrize("form", FORMS, ids=lambda form: f"{form.kind} {form.unit}")
+@pytest.mark.parametrize("typed", ["", " ", "?", "\x00", "<b>", "yes yes", "a b"])
+def test_nonsense_is_refused_with_examples_that_can_be_read(form, typed):
+    with pytest.raises(ReadingError) as caught:
+        form.read(typed)
+    assert caught.value.examples
+    for example in caught.value.examples:
+        form.read(example)

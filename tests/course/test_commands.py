@@ -1,0 +1,134 @@
+"""The commands an instructor types, and what is said when something is wrong."""
+
+import argparse
+import subprocess
+import sys
+
+import pytest
+
+from drillpoint.course.commands import COMMANDS
+
+from .conftest import EXERCISES
+
+DEMO = EXERCISES / "demo-class"
+
+
+def run(*arguments):
+    parser = argparse.ArgumentParser()
+    subparsers = parser.add_subparsers(dest="command")
+    for command in COMMANDS:
+        command.add_arguments(subparsers.add_parser(command.name, help=command.help))
+    options = parser.parse_args([str(argument) for argument in arguments])
+    return next(command for command in COMMANDS if command.name == options.command).run(options)
+
+
+def mark(tmp_path, **changes):
+    values = {"folder": DEMO / "hand-ins", "set": "lips", "roster": DEMO / "roster.csv", "out": tmp_path / "grades.csv"} | changes
+    return run("mark", values["folder"], "--set", values["set"], "--roster", values["roster"], "--out", values["out"])
+
+
+def test_names():
+    assert [command.name for command in COMMANDS] == ["hand-out", "mark", "check-set", "demo-class"]
+
+
+def test_hand_out(tmp_path, capsys):
+    assert run("hand-out", "lips", DEMO / "roster.csv", tmp_path / "sheets") == 0
+    assert len(list((tmp_path / "sheets").glob("*/lips.ipynb"))) == 24
+    assert "24 sheets" in capsys.readouterr().out
+    assert run("hand-out", "lips", DEMO / "roster.csv", tmp_path / "sheets") == 0
+    assert "24 of them were there already" in capsys.readouterr().out
+
+
+def test_mark_writes_everything_and_marks_again_the_same(tmp_path, capsys):
+    assert mark(tmp_path) == 0
+    said = capsys.readouterr().out
+    assert "24 students" in said
+    first = {p.relative_to(tmp_path): p.read_bytes() for p in tmp_path.rglob("*") if p.is_file()}
+    names = {str(path) for path in first}
+    assert {"grades.csv", "grades-files.csv", "grades-class.html"} < names
+    assert sum(path.parts[0] == "grades-feedback" for path in first) == 24
+    assert mark(tmp_path) == 0
+    assert {p.relative_to(tmp_path): p.read_bytes() for p in tmp_path.rglob("*") if p.is_file()} == first
+
+
+def test_outputs_inside_the_folder_of_hand_ins_do_not_become_hand_ins(tmp_path):
+    import shutil
+
+    shutil.copytree(DEMO / "hand-ins", tmp_path / "in")
+    assert mark(tmp_path, folder=tmp_path / "in", out=tmp_path / "in" / "grades.csv") == 0
+    first = (tmp_path / "in" / "grades-files.csv").read_bytes()
+    assert mark(tmp_path, folder=tmp_path / "in", out=tmp_path / "in" / "grades.csv") == 0
+    assert (tmp_path / "in" / "grades-files.csv").read_bytes() == first
+
+
+def test_check_set(capsys):
+    assert run("check-set", "lips") == 0
+    assert "10 tasks tried for 200 students each" in capsys.readouterr().out
+
+
+def test_demo_class(tmp_path):
+    assert run("demo-class", tmp_path) == 0
+    assert (tmp_path / "roster.csv").read_bytes() == (DEMO / "roster.csv").read_bytes()
+
+
+@pytest.mark.parametrize(
+    ("changes", "says"),
+    [
+        ({"set": "lisp"}, "set 'lisp' is not known; known here: "),
+        ({"folder": "nowhere"}, "there is no folder nowhere"),
+        ({"roster": "nobody.csv"}, "there is no file nobody.csv"),
+        ({"out": "grades.xlsx"}, "does not end in .csv"),
+    ],
+)
+def test_one_sentence_and_exit_code_2(tmp_path, capsys, changes, says):
+    assert mark(tmp_path, **changes) == 2
+    captured = capsys.readouterr()
+    assert captured.err.startswith("drillpoint: ")
+    assert says in captured.err
+    assert captured.err.count("\n") == 1
+    assert "Traceback" not in captured.err
+    assert not (tmp_path / "grades.csv").exists()
+
+
+def test_a_roster_whose_ids_would_lead_out_of_the_folder(tmp_path, capsys):
+    roster = tmp_path / "roster.csv"
+    roster.write_text("id\n../../outside\n")
+    assert run("hand-out", "lips", roster, tmp_path / "sheets") == 2
+    assert "holds '/'" in capsys.readouterr().err
+    assert not (tmp_path / "sheets").exists()
+
+
+def test_a_place_that_cannot_be_written(tmp_path, capsys):
+    (tmp_path / "file").write_text("x")
+    assert run("hand-out", "lips", DEMO / "roster.csv", tmp_path / "file" / "sheets") == 2
+    assert "choose another place" in capsys.readouterr().err
+    assert mark(tmp_path, out=tmp_path / "file" / "grades.csv") == 2
+    assert "choose another place" in capsys.readouterr().err
+
+
+def test_a_gradebook_that_is_open_in_a_spreadsheet(tmp_path, capsys, monkeypatch):
+    def held(path, data):
+        raise PermissionError(13, "Permission denied", str(path))
+
+    monkeypatch.setattr("drillpoint.course.safe_file.write_safely", held)
+    assert mark(tmp_path) == 2
+    assert "grades.csv may not be written; close it if it is open elsewhere" in capsys.readouterr().err
+
+
+def test_only_the_standard_library_until_a_command_runs():
+    program = (
+        "import sys; import drillpoint.course.commands; "
+        "print([m for m in ('attr', 'attrs', 'jinja2', 'lark', 'numpy', 'sympy', 'ipywidgets') if m in sys.modules])"
+    )
+    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True, cwd=EXERCISES.parent)
+    assert done.stdout.strip() == "[]"
+
+
+def test_marking_needs_no_numpy_sympy_or_widgets(tmp_path):
+    program = (
+        "import sys; from drillpoint.__main__ import main\n"
+        f"code = main(['mark', {str(DEMO / 'hand-ins')!r}, '--set', 'lips', '--roster', {str(DEMO / 'roster.csv')!r}, '--out', {str(tmp_path / 'g.csv')!r}])\n"
+        "print(code, [m for m in ('numpy', 'sympy', 'ipywidgets', 'matplotlib', 'IPython') if m in sys.modules])"
+    )
+    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True, cwd=EXERCISES.parent)
+    assert done.stdout.strip().splitlines()[-1] == "0 []"

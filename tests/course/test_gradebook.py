@@ -1,0 +1,75 @@
+"""The gradebook as a spreadsheet sees it."""
+
+import csv
+import io
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from drillpoint.course.gradebook import gradebook_csv, harmless, unclaimed_csv
+from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
+from drillpoint.course.marking import File, mark_class
+from drillpoint.course.roster import Student
+
+
+def rows(data):
+    return list(csv.reader(io.StringIO(data.decode("utf-8-sig"), newline="")))
+
+
+@pytest.fixture
+def result(lips, variants):
+    right = variants.question("point-height", "s01").numbers.right[0]
+    answers = [AnswerRecord("point-height", f"{right:.2f}", "1"), AnswerRecord("lip-length", "=1+1", "2")]
+    file = File("=cmd.json", hand_in_bytes(lips.course, lips.id, lips.version, "s01", answers, "3"))
+    roster = (Student("s01", "=HYPERLINK(\"x\")"), Student("-5", "Ünal, Ç."), Student("007", "@name"))
+    return mark_class(lips, roster, [file, File("+bad", b"x")])
+
+
+def test_columns(result, lips):
+    header, first, second, third = rows(gradebook_csv(result))
+    assert header[:3] == ["id", "name", "1 Height of the point"]
+    assert header[-4:] == ["total", "out of", "status", "comments"]
+    assert len(header) == len(first) == len(lips.tasks) + 6
+    assert first[2] == "1"
+    assert first[3] == ""  # not answered
+    assert first[4] == "0"
+    assert first[-4:-1] == ["1", "10", "look at it"]
+    assert "task 3 could not be read: “=1+1”" in first[-1]
+    assert second[0] == "-5"  # a number stays a number
+    assert second[1] == "Ünal, Ç."
+    assert third[0] == "007"
+    assert second[-1] == "no hand-in file"
+
+
+def test_formulas_are_neutralised(result):
+    table = rows(gradebook_csv(result)) + rows(unclaimed_csv(result))
+    for row in table:
+        for cell in row:
+            assert not cell.startswith(("=", "+", "@", "\t", "\r"))
+    assert rows(unclaimed_csv(result))[1] == ["'+bad", "it is broken: Expecting value: line 1 column 1 (char 0)"]
+
+
+def test_excel_is_told_that_it_is_utf8(result):
+    assert gradebook_csv(result).startswith(b"\xef\xbb\xbf")
+    assert b"\r\n" in gradebook_csv(result)
+
+
+@pytest.mark.parametrize(
+    ("cell", "shown"),
+    [("=1", "'=1"), ("+1", "+1"), ("-2.5", "-2.5"), ("-2,5", "-2,5"), ("-2+3", "'-2+3"), ("@x", "'@x"), ("\t=1", "'\t=1"), ("a=1", "a=1"), ("", ""), ("a\nb", "a b"), ("\r=1", "' =1"), ("-", "'-")],
+)
+def test_harmless(cell, shown):
+    assert harmless(cell) == shown
+
+
+@given(st.text())
+def test_no_cell_starts_a_formula(text):
+    shown = harmless(text)
+    assert not shown.startswith(("=", "@", "\t", "\r", "\n"))
+    if shown.startswith(("+", "-")):
+        float(shown.replace(",", "."))
+
+
+def test_the_same_files_give_the_same_bytes(result):
+    assert gradebook_csv(result) == gradebook_csv(result)
