@@ -31,7 +31,9 @@ def answer_box(desk: Desk, task: SheetTask) -> Any:
     def save(_: Any) -> None:
         # An exception inside a callback would vanish: it is shown where the learner looks.
         try:
-            said = give_and_say(desk, task, box.value) if box.value.strip() else "Nothing was typed; nothing has changed."
+            said = (
+                give_and_say(desk, task, box.value) if box.value.strip() else "Nothing was typed; nothing has changed."
+            )
         except DrillpointError as error:
             said = str(error)
         line.value = status_line(said)
@@ -43,4 +45,6 @@ def answer_box(desk: Desk, task: SheetTask) -> Any:
 
 def status_line(text: str) -> str:
     """A line that is read out when it changes. The text is shown as it is, never as HTML; a caret keeps its place."""
-    return f'<div role="status" aria-live="polite" style="white-space:pre-wrap;font-family:monospace">{escape(text)}</div>'
+    return (
+        f'<div role="status" aria-live="polite" style="white-space:pre-wrap;font-family:monospace">{escape(text)}</div>'
+    )

@@ -24,7 +24,7 @@ def _hand_out_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _hand_out(options: argparse.Namespace) -> int:
-    from drillpoint.course.exercise import load_set
+    from drillpoint.course.exercise_file import load_set
     from drillpoint.course.roster import read_roster
     from drillpoint.course.sheet import write_sheet
     from drillpoint.course.variant import Variants
@@ -37,22 +37,29 @@ def _hand_out(options: argparse.Namespace) -> int:
         kept += (folder / student.id / f"{exercise_set.id}.ipynb").exists()
         write_sheet(exercise_set, variants, student, folder)
         progress(count, len(roster))
-    print(f"{len(roster)} sheets of {exercise_set.title} are in {folder}, one folder for each student; no key is in them.")
+    print(
+        f"{len(roster)} sheets of {exercise_set.title} are in {folder}, one folder for each student; no key is in them."
+    )
     if kept:
         print(f"{kept} of them were there already and were left as they are.")
     return 0
 
 
 def _mark_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("folder", metavar="FOLDER", type=Path, help="the hand-in files, in any folders and under any names")
+    parser.add_argument(
+        "folder", metavar="FOLDER", type=Path, help="the hand-in files, in any folders and under any names"
+    )
     parser.add_argument("--set", metavar="SET", required=True, help="name of the set, or the path of its file")
-    parser.add_argument("--roster", metavar="ROSTER.csv", type=Path, required=True, help="the class: a CSV file with a column id")
+    parser.add_argument(
+        "--roster", metavar="ROSTER.csv", type=Path, required=True, help="the class: a CSV file with a column id"
+    )
     parser.add_argument("--out", metavar="GRADES.csv", type=Path, required=True, help="the gradebook to write")
 
 
 def _mark(options: argparse.Namespace) -> int:
-    from drillpoint.course.exercise import load_set
-    from drillpoint.course.marking import mark_class, read_folder
+    from drillpoint.course.exercise_file import load_set
+    from drillpoint.course.folder import read_folder
+    from drillpoint.course.marking import mark_class
     from drillpoint.course.roster import read_roster
 
     outputs = _Outputs.beside(options.out)
@@ -64,7 +71,9 @@ def _mark(options: argparse.Namespace) -> int:
     print(f"Gradebook:      {outputs.gradebook}")
     print(f"Class page:     {outputs.class_page}")
     print(f"Feedback pages: {outputs.pages} (one for each student)")
-    print(f"{len(result.students)} students; {odd} to look at, {len(result.unclaimed)} files that count for nobody ({outputs.unclaimed.name}).")
+    print(
+        f"{len(result.students)} students; {odd} to look at, {len(result.unclaimed)} files that count for nobody ({outputs.unclaimed.name})."
+    )
     return 0
 
 
@@ -82,7 +91,9 @@ class _Outputs:
         if gradebook.suffix.lower() != ".csv":
             raise InstructorError(f"--out {gradebook} does not end in .csv; name the gradebook as in --out grades.csv")
         stem = gradebook.stem
-        return cls(gradebook, *(gradebook.with_name(f"{stem}-{end}") for end in ("files.csv", "class.html", "feedback")))
+        return cls(
+            gradebook, *(gradebook.with_name(f"{stem}-{end}") for end in ("files.csv", "class.html", "feedback"))
+        )
 
 
 def _write_results(result: ClassResult, outputs: _Outputs, progress: Progress) -> None:
@@ -105,14 +116,16 @@ def _check_set_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _check_set(options: argparse.Namespace) -> int:
-    from drillpoint.course.exercise import load_set
+    from drillpoint.course.exercise_file import load_set
     from drillpoint.course.lint import TRIED, lint
 
     exercise_set = load_set(options.set)
     found = lint(exercise_set)
     for line in found:
         print(line)
-    print(f"{exercise_set.title}: {len(exercise_set.tasks)} tasks tried for {TRIED} students each; {len(found) or 'no'} remarks.")
+    print(
+        f"{exercise_set.title}: {len(exercise_set.tasks)} tasks tried for {TRIED} students each; {len(found) or 'no'} remarks."
+    )
     return 0
 
 
@@ -149,9 +162,15 @@ def _politely(run: Callable[[argparse.Namespace], int]) -> Callable[[argparse.Na
         except DrillpointError as error:
             print(f"drillpoint: {error}", file=sys.stderr)
         except PermissionError as error:
-            print(f"drillpoint: {error.filename} may not be written; close it if it is open elsewhere, or choose another place", file=sys.stderr)
+            print(
+                f"drillpoint: {error.filename} may not be written; close it if it is open elsewhere, or choose another place",
+                file=sys.stderr,
+            )
         except OSError as error:
-            print(f"drillpoint: {error.filename or 'a file'} could not be written ({error.strerror}); choose another place", file=sys.stderr)
+            print(
+                f"drillpoint: {error.filename or 'a file'} could not be written ({error.strerror}); choose another place",
+                file=sys.stderr,
+            )
         return REFUSED
 
     return politely

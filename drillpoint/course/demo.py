@@ -14,7 +14,8 @@ from pathlib import Path
 
 from attrs import frozen
 
-from drillpoint.course.exercise import ExerciseSet, load_set
+from drillpoint.course.exercise import ExerciseSet
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
 from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WRONG
 from drillpoint.course.reading import MM_PER_INCH, unit_and_factor, with_unit
@@ -34,7 +35,18 @@ _SLIP_FORMULAS = {
     "sine for tangent": "D/(2 sin κ)",
     "cosine for tangent": "D/2*cos κ",
 }
-_GARBAGE = ("__import__('os')", "=1+1", "<b>5</b>", "9**9**9", "nothing", "yes", "?", "no idea", "@SUM(A1)", "5 furlongs")
+_GARBAGE = (
+    "__import__('os')",
+    "=1+1",
+    "<b>5</b>",
+    "9**9**9",
+    "nothing",
+    "yes",
+    "?",
+    "no idea",
+    "@SUM(A1)",
+    "5 furlongs",
+)
 _BROKEN = ("1,234", "3.5.1", "5 mm 3", "sin 2κ", "e", "59deg8", "1.5/2", "no", "5 5", "10°°")
 
 
@@ -69,7 +81,9 @@ def intentions(exercise_set: ExerciseSet) -> Mapping[str, tuple[Intended, ...]]:
         **{number: _slip_number(number - 6) for number in range(6, 13)},
         13: lambda question: Intended(_GARBAGE[question.number - 1], 0.0, UNREADABLE),
         14: lambda question: Intended(_BROKEN[question.number - 1], 0.0, UNREADABLE),
-        15: lambda question: _somebody_elses(question, [variants.question(question.task.id, other) for other in everybody]),
+        15: lambda question: _somebody_elses(
+            question, [variants.question(question.task.id, other) for other in everybody]
+        ),
         16: lambda question: _right(question) if question.number % 3 == 1 else Intended(None, 0.0, MISSING),
         17: _right,
         18: _right,
@@ -114,9 +128,19 @@ def demo_files(exercise_set: ExerciseSet) -> Mapping[str, bytes]:
     # s19 a file cut off half-way, s20 none at all, s21 an older version, s22 another set, s23 not UTF-8, s24 saved answers.
     files["hand-ins/lips-s19.hand-in.json"] = _hand_in(exercise_set, "s19", right, 19)[:400]
     files["hand-ins/lips-s21.hand-in.json"] = _hand_in(exercise_set, "s21", right, 21, version=exercise_set.version - 1)
-    files["hand-ins/drilling-times-s22.hand-in.json"] = _hand_in(exercise_set, "s22", right, 22, set_id="drilling-times")
-    files["hand-ins/lips-s23.hand-in.json"] = "{\"format\": \"drillpoint hand-in\", \"student\": \"s23\", \"name\": \"é\"}".encode("latin-1")
-    saved = {"format": "drillpoint answers", "set": SET, "version": exercise_set.version, "student": "s24", "answers": []}
+    files["hand-ins/drilling-times-s22.hand-in.json"] = _hand_in(
+        exercise_set, "s22", right, 22, set_id="drilling-times"
+    )
+    files["hand-ins/lips-s23.hand-in.json"] = '{"format": "drillpoint hand-in", "student": "s23", "name": "é"}'.encode(
+        "latin-1"
+    )
+    saved = {
+        "format": "drillpoint answers",
+        "set": SET,
+        "version": exercise_set.version,
+        "student": "s24",
+        "answers": [],
+    }
     files["hand-ins/s24/lips.answers.json"] = json.dumps(saved).encode("ascii")
 
     # And what else lies about in such a folder.
@@ -177,7 +201,9 @@ def _right_in_other_unit(question: Question) -> Intended:
     """The same length in inches, or in millimetres for inches, or as a mixed number; the same angle in radians."""
     value = question.numbers.right[0]
     if question.task.kind in ("formula", "choice"):
-        return Intended(_RIGHT_FORMULAS[2] if question.task.kind == "formula" else _letter(question).upper(), 1.0, RIGHT)
+        return Intended(
+            _RIGHT_FORMULAS[2] if question.task.kind == "formula" else _letter(question).upper(), 1.0, RIGHT
+        )
     if question.task.unit == "°":
         typed = f"{value * 3.141592653589793 / 180:.5f} rad"
     elif question.task.unit == "in":

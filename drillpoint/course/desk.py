@@ -47,7 +47,12 @@ class Desk:
         self.course, self.set, self.title = str(sheet["course"]), str(sheet["set"]), str(sheet["title"])
         self.version, self.student = int(sheet["version"]), str(sheet["student"])
         self.tasks = tuple(
-            SheetTask(t["id"], t["number"], t["title"], AnswerForm(t["kind"], t["unit"], t["names"], t["symbol"], t["letters"]))
+            SheetTask(
+                t["id"],
+                t["number"],
+                t["title"],
+                AnswerForm(t["kind"], t["unit"], t["names"], t["symbol"], t["letters"]),
+            )
             for t in sheet["tasks"]
         )
         self.answers_file = self.folder / f"{self.set}.answers.json"
@@ -58,7 +63,9 @@ class Desk:
         for task in self.tasks:
             if name in (str(task.number), task.id):
                 return task
-        raise LearnerError(f"there is no task {name!r} on this sheet; its tasks are 1 to {len(self.tasks)}, as in answer(\"1\")")
+        raise LearnerError(
+            f'there is no task {name!r} on this sheet; its tasks are 1 to {len(self.tasks)}, as in answer("1")'
+        )
 
     def answers(self) -> dict[str, AnswerRecord]:
         """Read what is saved: the last answer to each task."""
@@ -78,7 +85,9 @@ class Desk:
         """Save an answer as it was given, and say how it was read, or why it cannot be read (it is saved all the same)."""
         task = self.task(name)
         if len(typed) > LONGEST_TYPED:
-            raise LearnerError(f"this answer is longer than {LONGEST_TYPED} characters and was not saved; answer with {task.form.beside}")
+            raise LearnerError(
+                f"this answer is longer than {LONGEST_TYPED} characters and was not saved; answer with {task.form.beside}"
+            )
         with _lock:
             answers = self.answers()
             before = answers.get(task.id)
@@ -92,7 +101,13 @@ class Desk:
 
     def _save(self, answers: Mapping[str, AnswerRecord]) -> None:
         entries = [{"task": a.task, "typed": a.typed, "time": a.time} for a in answers.values()]
-        content = {"format": FORMAT, "set": self.set, "version": self.version, "student": self.student, "answers": entries}
+        content = {
+            "format": FORMAT,
+            "set": self.set,
+            "version": self.version,
+            "student": self.student,
+            "answers": entries,
+        }
         try:
             write_safely(self.answers_file, json.dumps(content, indent=1, ensure_ascii=True).encode("ascii") + b"\n")
         except OSError as error:
@@ -112,7 +127,9 @@ class Desk:
         try:
             write_safely(self.hand_in_file, data)
         except OSError as error:
-            raise LearnerError(f"{self.hand_in_file} could not be written ({error.strerror}); your answers are still saved") from None
+            raise LearnerError(
+                f"{self.hand_in_file} could not be written ({error.strerror}); your answers are still saved"
+            ) from None
         left = [str(task.number) for task in self.tasks if task.id not in answers]
         lines = [
             f"Receipt for {self.student}, {self.title}: {len(given)} of {len(self.tasks)} answers, {time}, "
@@ -183,7 +200,7 @@ def open_desk(set_name: str, folder: str | Path = ".") -> Desk:
     if len(found) == 1:
         return Desk(found[0])
     names = ", ".join(sorted(path.name.removesuffix(".sheet.json") for path in here.glob("*.sheet.json")))
-    raise LearnerError(f"which sheet? Here are {names}; write the task as in answer(\"{names.split(', ')[0]}/1\")")
+    raise LearnerError(f'which sheet? Here are {names}; write the task as in answer("{names.split(", ")[0]}/1")')
 
 
 def escape(text: str) -> str:

@@ -75,7 +75,9 @@ def _mark_view(mark: Mark) -> dict[str, Any]:
         "text": " ".join(question.text.split()),
         "asks": question.asks,
         "svg": _figure(question) if question.task.figure else "",
-        "options": [(letter, shown) for letter, (shown, _) in zip(question.form.letters, question.options, strict=True)],
+        "options": [
+            (letter, shown) for letter, (shown, _) in zip(question.form.letters, question.options, strict=True)
+        ],
         "typed": mark.typed if mark.typed is None else _shortened(mark.typed),
         "echo": verdict.echo,
         "place": verdict.error.marked() if verdict.error else "",

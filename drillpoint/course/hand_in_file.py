@@ -68,7 +68,9 @@ def short_digest(digest: str) -> str:
     return f"{digest[:4]}-{digest[4:8]}".upper()
 
 
-def hand_in_bytes(course: str, set_id: str, version: int, student: str, answers: Sequence[AnswerRecord], time: str) -> bytes:
+def hand_in_bytes(
+    course: str, set_id: str, version: int, student: str, answers: Sequence[AnswerRecord], time: str
+) -> bytes:
     """Write a hand-in. The same content gives the same bytes."""
     content: dict[str, Any] = {
         "format": FORMAT,
@@ -93,7 +95,9 @@ def read_hand_in(data: bytes) -> HandIn:
     if type(version) is not int or version < 1:
         raise HandInProblem("its format_version is not a whole number")
     if version > FORMAT_VERSION:
-        raise HandInProblem(f"it was written by a newer version (format {version}; this one reads {FORMAT_VERSION}): update drillpoint")
+        raise HandInProblem(
+            f"it was written by a newer version (format {version}; this one reads {FORMAT_VERSION}): update drillpoint"
+        )
     if missing := _KEYS - content.keys():
         raise HandInProblem(f"it lacks {', '.join(sorted(missing))}")
     if extra := content.keys() - _KEYS:

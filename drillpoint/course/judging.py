@@ -51,7 +51,8 @@ def judge_answer(question: Question, typed: str) -> Verdict:
     if answer.letter:
         slip = question.options[question.form.letters.index(answer.letter)][1]
         return _wrong(slip, answer) if slip else _right(answer)
-    assert answer.reading is not None  # the other kinds are numbers
+    if answer.reading is None:
+        raise TypeError(f"an answer of kind {question.task.kind!r} holds nothing to judge")
     verdict = _judge_number(question.numbers, answer.reading, answer)
     if answer.yes is None or (answer.yes == question.numbers.yes and verdict.mark == 1):
         return verdict
@@ -93,12 +94,16 @@ def _judge_formula(question: Question, formula: Formula, answer: Answer) -> Verd
     slip = next((wrong for wrong in question.numbers.wrong if same_values(wrong.values, values)), None)
     if slip is not None:
         return _wrong(slip, answer)
-    return Verdict(0.0, WRONG, "Not right: it does not give the same values, and it is none of the usual slips.", "", answer.echo)
+    return Verdict(
+        0.0, WRONG, "Not right: it does not give the same values, and it is none of the usual slips.", "", answer.echo
+    )
 
 
 def _judge_both(yes_is_right: bool, number: Verdict, answer: Answer) -> Verdict:
     if yes_is_right:
-        return Verdict(0.5, PARTLY, f"Yes or no is right, but the number is not. {number.message}", number.slip, answer.echo)
+        return Verdict(
+            0.5, PARTLY, f"Yes or no is right, but the number is not. {number.message}", number.slip, answer.echo
+        )
     if number.mark == 1:
         message = "The number is right, but it does not lead to that yes or no: compare it with the limit asked for."
         return Verdict(0.5, PARTLY, message, "number right, judged wrongly", answer.echo)

@@ -8,35 +8,23 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_left, bisect_right
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from operator import itemgetter
-from pathlib import Path
 
 from attrs import field, frozen
 
 from drillpoint.course.exercise import ExerciseSet
-from drillpoint.course.hand_in_file import LARGEST_FILE, AnswerRecord, HandIn, HandInProblem, read_hand_in
+from drillpoint.course.folder import File
+from drillpoint.course.hand_in_file import AnswerRecord, HandIn, HandInProblem, read_hand_in
 from drillpoint.course.judging import MISSING, UNREADABLE, Verdict, is_right, judge_answer, missing
 from drillpoint.course.reading import ReadingError
 from drillpoint.course.roster import Student
 from drillpoint.course.variant import Question, Variants
-from drillpoint.errors import InstructorError
 
 MARKED, LOOK, NOT_MARKED, NO_HAND_IN = "marked", "look at it", "not marked", "no hand-in"
-_SYSTEM_FILES = frozenset({".ds_store", "thumbs.db", "desktop.ini"})
-_SYSTEM_FOLDERS = frozenset({"__MACOSX", ".ipynb_checkpoints", "__pycache__", ".git"})
 _NAMED_AT_MOST = 3
 
 Progress = Callable[[int, int], None]
-
-
-@frozen
-class File:
-    """One file found in the folder: its data, or why it was not read."""
-
-    path: str
-    data: bytes = b""
-    problem: str = ""
 
 
 @frozen
@@ -101,53 +89,6 @@ class _Pile:
     notes: list[str] = field(factory=list)
 
 
-def read_folder(folder: Path, leave_out: Sequence[Path] = ()) -> Iterator[File]:
-    """Give every file below a folder, in order of its path; sizes are looked at before anything is read.
-
-    Links are not followed, and the outputs of an earlier marking (`leave_out`) are passed over.
-    """
-    if not folder.is_dir():
-        raise InstructorError(f"there is no folder {folder}; give the folder that holds the hand-in files")
-    skip = {path.resolve() for path in leave_out}
-    for path in _walk(folder, skip):
-        name = path.relative_to(folder).as_posix()
-        try:
-            if path.is_symlink() or not path.is_file():
-                yield File(name, problem="it is a link or a device, not a file")
-            elif path.stat().st_size > LARGEST_FILE:
-                yield File(name, problem=f"it is larger than {LARGEST_FILE // 1000} kB")
-            elif path.stat().st_size and path.suffix.lower() != ".json" and b"{" not in (head := _head(path)):
-                yield File(name, problem=_kind_of(head))
-            else:
-                yield File(name, path.read_bytes())
-        except OSError as error:
-            yield File(name, problem=f"it cannot be read ({error.strerror})")
-
-
-def _walk(folder: Path, skip: set[Path]) -> Iterator[Path]:
-    try:
-        entries = sorted(folder.iterdir(), key=lambda path: path.name)
-    except OSError:
-        return
-    for entry in entries:
-        if entry.name.lower() in _SYSTEM_FILES or entry.resolve() in skip:
-            continue
-        if entry.is_dir() and not entry.is_symlink():
-            if entry.name not in _SYSTEM_FOLDERS:
-                yield from _walk(entry, skip)
-        else:
-            yield entry
-
-
-def _head(path: Path) -> bytes:
-    with path.open("rb") as file:
-        return file.read(64)
-
-
-def _kind_of(head: bytes) -> str:
-    return "it is a zip archive: unpack it first" if head[:2] == b"PK" else "it is not a hand-in"
-
-
 def mark_class(
     exercise_set: ExerciseSet, roster: Sequence[Student], files: Iterable[File], progress: Progress | None = None
 ) -> ClassResult:
@@ -204,7 +145,11 @@ def _foreign(hand_in: HandIn, exercise_set: ExerciseSet) -> str:
 
 def _named_in(path: str, ids: Mapping[str, str]) -> list[str]:
     """Find the ids of the roster that stand as a word of their own in a path: `s07` in `inbox/lips-s07 (1).json`."""
-    words = [*re.split(r"[\W_]+", path.casefold()), *re.split(r"[^\w-]+|_", path.casefold()), *path.casefold().split("/")]
+    words = [
+        *re.split(r"[\W_]+", path.casefold()),
+        *re.split(r"[^\w-]+|_", path.casefold()),
+        *path.casefold().split("/"),
+    ]
     return [ids[word] for word in dict.fromkeys(words) if word in ids]
 
 
@@ -236,7 +181,9 @@ def _last_answers(
         if not hand_in.intact:
             problems.append(f"{path} was altered after it was made (its digest does not match); marked as it stands")
     if len(hand_ins) > 1:
-        problems.append(f"{len(hand_ins)} hand-in files ({', '.join(path for path, _ in hand_ins)}): the last answer to each task counts")
+        problems.append(
+            f"{len(hand_ins)} hand-in files ({', '.join(path for path, _ in hand_ins)}): the last answer to each task counts"
+        )
     known = {task.id: number for number, task in enumerate(exercise_set.tasks, start=1)}
     given: dict[str, list[tuple[str, str, str, AnswerRecord]]] = {}
     for path, hand_in in hand_ins:
@@ -252,7 +199,9 @@ def _last_answers(
         typed = list(dict.fromkeys(record.typed for *_, record in records))
         if len(typed) > 1:
             earlier = ", ".join(f"“{_plain(text)}”" for text in typed if text != last[task_id].typed)
-            problems.append(f"task {known[task_id]} answered more than once: “{_plain(last[task_id].typed)}” counts, earlier {earlier}")
+            problems.append(
+                f"task {known[task_id]} answered more than once: “{_plain(last[task_id].typed)}” counts, earlier {earlier}"
+            )
     return last
 
 
@@ -263,12 +212,16 @@ def _about_marks(marks: Sequence[Mark]) -> list[str]:
         said.append(f"not answered: task {', '.join(unanswered)}")
     for mark in marks:
         if mark.verdict.state == UNREADABLE:
-            said.append(f"task {mark.question.number} could not be read: “{_plain(mark.typed or '')}” ({mark.verdict.message.rstrip('.')})")
+            said.append(
+                f"task {mark.question.number} could not be read: “{_plain(mark.typed or '')}” ({mark.verdict.message.rstrip('.')})"
+            )
     for mark in marks:
         if mark.also_right_for:
             named = ", ".join(mark.also_right_for[:_NAMED_AT_MOST])
             more = len(mark.also_right_for) - _NAMED_AT_MOST
-            said.append(f"task {mark.question.number} is right for the numbers of {named}{f' and {more} more' if more > 0 else ''}")
+            said.append(
+                f"task {mark.question.number} is right for the numbers of {named}{f' and {more} more' if more > 0 else ''}"
+            )
     return said
 
 
@@ -294,8 +247,12 @@ class _Others:
         if reading is None or is_right(question.numbers, reading.value):
             return ()
         value, reach = reading.value, max(entry[1] for entry in known)
-        near = known[bisect_left(known, value - reach, key=itemgetter(0)) : bisect_right(known, value + reach, key=itemgetter(0))]
-        return tuple(student_id for right, tolerance, student_id in near if abs(right - value) <= tolerance * (1 + 1e-9))
+        near = known[
+            bisect_left(known, value - reach, key=itemgetter(0)) : bisect_right(known, value + reach, key=itemgetter(0))
+        ]
+        return tuple(
+            student_id for right, tolerance, student_id in near if abs(right - value) <= tolerance * (1 + 1e-9)
+        )
 
 
 def _plain(text: str, longest: int = 60) -> str:

@@ -7,7 +7,7 @@ from functools import lru_cache
 from typing import Any
 
 from drillpoint.course.answer_box import status_line
-from drillpoint.course.exercise import load_set
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.judging import Verdict, judge_answer
 from drillpoint.course.sheet import question_figure
 from drillpoint.course.variant import Question, Variants
@@ -36,7 +36,9 @@ def practice_question(task: str, numbers: str = FIRST_NUMBERS) -> Question:
     """Give a practice question with its numbers."""
     lesson, slash, task_id = task.partition("/")
     if not slash:
-        raise LearnerError(f"{task!r} does not name a practice task; write lesson and task, as in ask(\"lips/point-height\")")
+        raise LearnerError(
+            f'{task!r} does not name a practice task; write lesson and task, as in ask("lips/point-height")'
+        )
     variants = _variants(lesson)
     return variants.question(variants.set.task(task_id).id, numbers)
 
@@ -100,13 +102,15 @@ class Asked:
         def on_check(_: Any) -> None:
             try:
                 line.value = status_line(str(self.judge(box.value)))
-            except Exception as error:  # noqa: BLE001 - inside a callback nobody else would ever see it
+            except Exception as error:
                 line.value = status_line(f"This could not be checked: {error}")
 
         def on_hint(_: Any) -> None:
             nonlocal shown
             shown = min(shown + 1, len(self._hints))
-            line.value = status_line("\n".join(f"Hint {n}: {text}" for n, text in enumerate(self._hints[:shown], start=1)))
+            line.value = status_line(
+                "\n".join(f"Hint {n}: {text}" for n, text in enumerate(self._hints[:shown], start=1))
+            )
 
         def on_other(_: Any) -> None:
             self._round += 1
@@ -117,14 +121,18 @@ class Asked:
         check.on_click(on_check)
         hint.on_click(on_hint)
         other.on_click(on_other)
-        return widgets.VBox([said, widgets.HBox([box, check, hint, other], layout=widgets.Layout(flex_flow="row wrap")), line])
+        return widgets.VBox(
+            [said, widgets.HBox([box, check, hint, other], layout=widgets.Layout(flex_flow="row wrap")), line]
+        )
 
     def _repr_html_(self) -> str:
         return f'{self.html}<p>Check your answer with <code>judge("{html.escape(self.task)}", "…")</code>.</p>'
 
     def __repr__(self) -> str:
         question = self.question
-        options = "".join(f"\n  {letter}: {shown}" for letter, (shown, _) in zip(question.form.letters, question.options, strict=True))
+        options = "".join(
+            f"\n  {letter}: {shown}" for letter, (shown, _) in zip(question.form.letters, question.options, strict=True)
+        )
         return f"{question.task.title}: {' '.join(question.text.split())}{options}\n{question.asks}"
 
     def _repr_mimebundle_(self, **_: Any) -> dict[str, Any]:

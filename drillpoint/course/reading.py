@@ -11,7 +11,6 @@ import re
 from collections.abc import Mapping
 from types import MappingProxyType
 
-
 from attrs import field, frozen
 
 from drillpoint.errors import InstructorError, LearnerError
@@ -37,11 +36,11 @@ _UNITS: Mapping[str, tuple[str, float]] = MappingProxyType(
 )
 _SPELLINGS: Mapping[str, str] = MappingProxyType(
     {
-        **{spelling: "mm" for spelling in ("mm", "mm.", "millimetre", "millimetres", "millimeter", "millimeters")},
-        **{spelling: "cm" for spelling in ("cm", "cm.", "centimetre", "centimetres", "centimeter", "centimeters")},
-        **{spelling: "in" for spelling in ("in", "in.", "inch", "inches", '"', "″", "”", "“", "''", "’’", "′′")},
-        **{spelling: "°" for spelling in ("°", "º", "˚", "deg", "deg.", "degree", "degrees")},
-        **{spelling: "rad" for spelling in ("rad", "rad.", "radian", "radians")},
+        **dict.fromkeys(("mm", "mm.", "millimetre", "millimetres", "millimeter", "millimeters"), "mm"),
+        **dict.fromkeys(("cm", "cm.", "centimetre", "centimetres", "centimeter", "centimeters"), "cm"),
+        **dict.fromkeys(("in", "in.", "inch", "inches", '"', "″", "”", "“", "''", "’’", "′′"), "in"),
+        **dict.fromkeys(("°", "º", "˚", "deg", "deg.", "degree", "degrees"), "°"),
+        **dict.fromkeys(("rad", "rad.", "radian", "radians"), "rad"),
         "%": "%",
     }
 )
@@ -56,9 +55,18 @@ _EXAMPLES: Mapping[str, tuple[str, ...]] = MappingProxyType(
 LOOK_ALIKES = str.maketrans({"−": "-", "–": "-", "‐": "-", "‑": "-", "﹣": "-", "－": "-", "⁄": "/", "∕": "/",
                               "\u00a0": " ", "\u2009": " ", "\u202f": " ", "\u2007": " ", "\t": " "})  # fmt: skip
 _VULGAR = MappingProxyType(
-    {"½": (1, 2), "¼": (1, 4), "¾": (3, 4), "⅛": (1, 8), "⅜": (3, 8), "⅝": (5, 8), "⅞": (7, 8), "⅓": (1, 3), "⅔": (2, 3)}
+    {
+        "½": (1, 2),
+        "¼": (1, 4),
+        "¾": (3, 4),
+        "⅛": (1, 8),
+        "⅜": (3, 8),
+        "⅝": (5, 8),
+        "⅞": (7, 8),
+        "⅓": (1, 3),
+        "⅔": (2, 3),
+    }
 )
-_SIGN = re.compile(r" *([+-]?) *")
 _NUMBER = re.compile(
     r"""(?P<whole>[0-9]+)(?:\ +|-)(?P<top>[0-9]+)\ */\ *(?P<bottom>[0-9]+)
       | (?P<numerator>[0-9]+)\ */\ *(?P<denominator>[0-9]+)
@@ -150,11 +158,13 @@ def read_number(text: str, unit: str = "mm") -> Reading:
     if len(text) > LONGEST_TEXT:
         raise ReadingError(f"This is longer than {LONGEST_TEXT} characters.", text, LONGEST_TEXT, examples)
     plain = text.translate(LOOK_ALIKES).rstrip()
-    sign = _SIGN.match(plain)
-    assert sign is not None  # the pattern matches the empty text
-    number = _NUMBER.match(plain, sign.end())
+    begin = _after_spaces(plain, 0)
+    negative = plain.startswith("-", begin)
+    if plain.startswith(("-", "+"), begin):
+        begin = _after_spaces(plain, begin + 1)
+    number = _NUMBER.match(plain, begin)
     if number is None:
-        raise ReadingError(_no_number(plain, sign.end()), text, sign.end(), examples)
+        raise ReadingError(_no_number(plain, begin), text, begin, examples)
     after = number.end()
     if after < len(plain) and plain[after] in ".,/0123456789":
         raise ReadingError(_two_separators(plain, number), text, after, examples)
@@ -171,7 +181,6 @@ def read_number(text: str, unit: str = "mm") -> Reading:
         raise ReadingError("This number is too large.", text, number.start(), examples)
     shown = re.sub(" +", " ", number.group().strip())
     digits, decimals = _precision(number)
-    negative = sign.group(1) == "-"
     return Reading(-value if negative else value, _LIBRARY_UNIT[family], text, typed_unit, "-" * negative + shown,
                    digits, decimals)  # fmt: skip
 
@@ -243,15 +252,19 @@ def _unit_after(plain: str, position: int, text: str, examples: tuple[str, ...])
     match = _UNIT.match(plain, position)
     word = match.group(1) if match else None
     if match is None or word is None:
-        place = position + len(plain[position:]) - len(plain[position:].lstrip(" "))
+        place = _after_spaces(plain, position)
         raise ReadingError("One number is expected, and here a second one begins.", text, place, examples)
     unit = _SPELLINGS.get(word.strip().lower())
     if unit is None:
         raise ReadingError(_not_a_unit(word), text, match.start(1), examples)
     if match.end() < len(plain):
-        rest = match.end() + len(plain[match.end() :]) - len(plain[match.end() :].lstrip(" "))
+        rest = _after_spaces(plain, match.end())
         raise ReadingError("Nothing is expected after the unit.", text, rest, examples)
     return unit, match.end()
+
+
+def _after_spaces(plain: str, position: int) -> int:
+    return len(plain) - len(plain[position:].lstrip(" "))
 
 
 def _not_a_unit(word: str) -> str:

@@ -40,16 +40,24 @@ def read_roster(path: Path) -> tuple[Student, ...]:
         raise InstructorError(f"{path} is empty; a roster has a header line such as id,name and one line per student")
     separator = max(",;\t", key=first.count)
     try:
-        rows = [row for row in csv.reader(io.StringIO(text, newline=""), delimiter=separator) if any(cell.strip() for cell in row)]
+        rows = [
+            row
+            for row in csv.reader(io.StringIO(text, newline=""), delimiter=separator)
+            if any(cell.strip() for cell in row)
+        ]
     except csv.Error as error:
         raise InstructorError(f"{path} is not a readable CSV file: {error}") from None
     header = [cell.strip().casefold() for cell in rows[0]]
     id_column = next((header.index(h) for h in _ID_HEADERS if h in header), None)
     if id_column is None:
         found = ", ".join(cell.strip() or "(empty)" for cell in rows[0][:8])
-        raise InstructorError(f"{path} has no column id: its header is {found}; name the column with the school's ids id or student")
+        raise InstructorError(
+            f"{path} has no column id: its header is {found}; name the column with the school's ids id or student"
+        )
     name_column = next((header.index(h) for h in _NAME_HEADERS if h in header and header.index(h) != id_column), None)
-    students = tuple(_student(row, id_column, name_column, f"{path}, line {n}") for n, row in enumerate(rows[1:], start=2))
+    students = tuple(
+        _student(row, id_column, name_column, f"{path}, line {n}") for n, row in enumerate(rows[1:], start=2)
+    )
     if not students:
         raise InstructorError(f"{path} lists no student below its header line")
     _check_doubles(students, path)
@@ -77,7 +85,9 @@ def _student(row: list[str], id_column: int, name_column: int | None, where: str
     if not student_id:
         raise InstructorError(f"{where} has no id; every student needs one")
     if reason := why_not_a_file_name(student_id):
-        raise InstructorError(f"{where}: the id {student_id[:80]!r} {reason}; ids become names of folders, so change it in the roster")
+        raise InstructorError(
+            f"{where}: the id {student_id[:80]!r} {reason}; ids become names of folders, so change it in the roster"
+        )
     name = row[name_column].strip() if name_column is not None and name_column < len(row) else ""
     return Student(student_id, name)
 

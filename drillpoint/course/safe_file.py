@@ -16,7 +16,7 @@ def write_safely(path: Path, data: bytes) -> None:
     """Write beside the file, make sure the data is on the disk, then put it in place in one step."""
     beside = path.with_name(f".{path.name}.{os.getpid()}-{secrets.token_hex(4)}.part")
     try:
-        with open(beside, "xb") as file:
+        with beside.open("xb") as file:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
@@ -29,7 +29,7 @@ def write_safely(path: Path, data: bytes) -> None:
 def _put_in_place(beside: Path, path: Path) -> None:
     for attempt in range(1, _TRIES + 1):
         try:
-            os.replace(beside, path)
+            beside.replace(path)
             return
         except PermissionError:
             if attempt == _TRIES:

@@ -47,13 +47,22 @@ def sheet_description(exercise_set: ExerciseSet, student: Student, questions: li
 
 
 def _form_entry(form: AnswerForm) -> dict[str, Any]:
-    return {"kind": form.kind, "unit": form.unit, "names": list(form.names), "symbol": form.symbol, "letters": form.letters}
+    return {
+        "kind": form.kind,
+        "unit": form.unit,
+        "names": list(form.names),
+        "symbol": form.symbol,
+        "letters": form.letters,
+    }
 
 
 def sheet_notebook(exercise_set: ExerciseSet, student: Student, questions: list[Question]) -> dict[str, Any]:
     """Make the notebook, as plain data in the notebook format 4.5. It reads well on paper and without a kernel."""
     who = f"{student.name} ({student.id})" if student.name and student.name != student.id else student.id
-    head = [f"# {exercise_set.title}", f"**Sheet of {escape_markdown(who)}** · {escape_markdown(exercise_set.course)} · version {exercise_set.version}"]
+    head = [
+        f"# {exercise_set.title}",
+        f"**Sheet of {escape_markdown(who)}** · {escape_markdown(exercise_set.course)} · version {exercise_set.version}",
+    ]
     head += [escape_markdown(" ".join(exercise_set.about.split())), _HOW_TO.format(name=exercise_set.id), _CAUTION]
     name = exercise_set.id
     cells = [
@@ -64,7 +73,9 @@ def sheet_notebook(exercise_set: ExerciseSet, student: Student, questions: list[
         number = question.number
         cells.append(_markdown(f"task-{number}", question_markdown(question)))
         comment = f'# or write it here:  answer("{name}/{number}", "{question.form.example}")'
-        cells.append(_code(f"answer-{number}", f'from drillpoint.course import answer\n\nanswer("{name}/{number}")  {comment}'))
+        cells.append(
+            _code(f"answer-{number}", f'from drillpoint.course import answer\n\nanswer("{name}/{number}")  {comment}')
+        )
     cells.append(_markdown("hand-in", "## Hand in\n\nRun this cell. It writes one small file and prints a receipt. "
                            "Nothing is sent anywhere: give the file to your instructor."))  # fmt: skip
     cells.append(_code("hand-in-cell", f'from drillpoint.course import hand_in\n\nhand_in("{name}")'))
@@ -79,7 +90,10 @@ def sheet_notebook(exercise_set: ExerciseSet, student: Student, questions: list[
 
 def question_markdown(question: Question) -> str:
     """One task as Markdown: the question, its drawing, what to give, hints that open on a click, a line for paper."""
-    parts = [f"## Task {question.number} · {escape_markdown(question.task.title)}", escape_markdown(" ".join(question.text.split()))]
+    parts = [
+        f"## Task {question.number} · {escape_markdown(question.task.title)}",
+        escape_markdown(" ".join(question.text.split())),
+    ]
     if question.task.figure is not None:
         svg, alt = question_figure(question)
         encoded = base64.b64encode(svg.encode("utf-8")).decode("ascii")
@@ -88,8 +102,12 @@ def question_markdown(question: Question) -> str:
         letters = zip(question.form.letters, question.options, strict=True)
         parts.append("\n".join(f"- **{letter}** — {shown}" for letter, (shown, _) in letters))
     parts.append(f"**{escape_markdown(question.asks)}**")
-    parts += [f"<details><summary>Hint {n}</summary>{hint}</details>" for n, hint in enumerate(question.task.hints, start=1)]
-    parts.append(f"Answer {question.number} ({escape_markdown(question.form.beside)}): \\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_")
+    parts += [
+        f"<details><summary>Hint {n}</summary>{hint}</details>" for n, hint in enumerate(question.task.hints, start=1)
+    ]
+    parts.append(
+        f"Answer {question.number} ({escape_markdown(question.form.beside)}): \\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_"
+    )
     return "\n\n".join(parts)
 
 

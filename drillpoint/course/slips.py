@@ -14,78 +14,96 @@ from attrs import frozen
 from drillpoint.course.reading import MM_PER_INCH
 
 Givens = Mapping[str, float]
-Compute = Callable[[Givens], float]
 ANGLES = ("point_angle", "chisel_edge_angle", "lip_relief", "axial_relief")
 ROUNDED_EARLY = "rounded early"
 ROUNDING_SHARE = 0.03
 ROUNDED_EARLY_SAYS = (
-    "Close, but further off than the tolerance: most likely something was rounded on the way. Keep all digits until the end."
+    "Close, but further off than the tolerance: most likely something was rounded on the way. "
+    "Keep all digits until the end."
 )
 
 
 @frozen
+class Derivation:
+    """A derivation that can go wrong: how the result follows from givens, the right givens, the right result, and
+    the name of what is asked."""
+
+    compute: Callable[[Givens], float]
+    givens: Givens
+    right: float
+    asked: str
+
+    def with_given(self, **changed: float) -> float:
+        """The result if some givens were others."""
+        return self.compute({**self.givens, **changed})
+
+
+Wrong = Callable[[Derivation], Iterator[float]]
+
+
+@frozen
 class Slip:
-    """What a wrong derivation gives: from the task's computation, the givens and the right result."""
+    """A wrong derivation: what to say of it, and the results it gives."""
 
     says: str
-    wrong: Callable[[Compute, Givens, float, str], Iterator[float]]
+    wrong: Wrong
 
 
-def _scaled(name: str, factor: float) -> Callable[[Compute, Givens, float, str], Iterator[float]]:
-    def wrong(compute: Compute, givens: Givens, right: float, asked: str) -> Iterator[float]:
-        if name in givens:
-            yield compute({**givens, name: givens[name] * factor})
-        elif name == asked:
-            yield right * factor
+def _scaled(name: str, factor: float) -> Wrong:
+    def wrong(task: Derivation) -> Iterator[float]:
+        if name in task.givens:
+            yield task.with_given(**{name: task.givens[name] * factor})
+        elif name == task.asked:
+            yield task.right * factor
 
     return wrong
 
 
-def _mirrored(name: str) -> Callable[[Compute, Givens, float, str], Iterator[float]]:
+def _mirrored(name: str) -> Wrong:
     """Take 180° minus the angle: for half of it that swaps sine with cosine, and turns the tangent upside down."""
 
-    def wrong(compute: Compute, givens: Givens, right: float, asked: str) -> Iterator[float]:
-        if name in givens:
-            yield compute({**givens, name: 180.0 - givens[name]})
-        elif name == asked:
-            yield 180.0 - right
+    def wrong(task: Derivation) -> Iterator[float]:
+        if name in task.givens:
+            yield task.with_given(**{name: 180.0 - task.givens[name]})
+        elif name == task.asked:
+            yield 180.0 - task.right
 
     return wrong
 
 
-def _radians(compute: Compute, givens: Givens, right: float, asked: str) -> Iterator[float]:
-    angles = [name for name in ANGLES if name in givens]
-    if angles:
-        wrong = dict(givens)
-        for name in angles:
-            wrong[name] = math.degrees(givens[name])
-        yield compute(wrong)
-        if "chisel_edge_angle" in givens:
+def _radians(task: Derivation) -> Iterator[float]:
+    wrong = {name: math.degrees(task.givens[name]) for name in ANGLES if name in task.givens}
+    if wrong:
+        yield task.with_given(**wrong)
+        if "chisel_edge_angle" in wrong:
             # The same with the acute angle at hand: 55 rad in place of 125 rad.
-            yield compute({**wrong, "chisel_edge_angle": 180.0 - math.degrees(180.0 - givens["chisel_edge_angle"])})
-    if asked in ANGLES:
-        yield math.radians(right)
-        if asked == "point_angle":
-            yield math.radians(right / 2)
-        if asked == "chisel_edge_angle":
-            yield math.radians(180.0 - right)
+            acute = math.degrees(180.0 - task.givens["chisel_edge_angle"])
+            yield task.with_given(**wrong | {"chisel_edge_angle": 180.0 - acute})
+    if task.asked in ANGLES:
+        yield math.radians(task.right)
+        if task.asked == "point_angle":
+            yield math.radians(task.right / 2)
+        if task.asked == "chisel_edge_angle":
+            yield math.radians(180.0 - task.right)
 
 
-def _web_forgotten(compute: Compute, givens: Givens, right: float, asked: str) -> Iterator[float]:
-    if "web" in givens or "web_ratio" in givens:
-        yield compute({**givens, **{name: 0.0 for name in ("web", "web_ratio") if name in givens}})
+def _web_forgotten(task: Derivation) -> Iterator[float]:
+    webs = {name: 0.0 for name in ("web", "web_ratio") if name in task.givens}
+    if webs:
+        yield task.with_given(**webs)
 
 
-def _inches(compute: Compute, givens: Givens, right: float, asked: str) -> Iterator[float]:
-    if asked not in ANGLES and asked != "web_ratio":
-        yield right * MM_PER_INCH
-        yield right / MM_PER_INCH
+def _inches(task: Derivation) -> Iterator[float]:
+    if task.asked not in ANGLES and task.asked != "web_ratio":
+        yield task.right * MM_PER_INCH
+        yield task.right / MM_PER_INCH
 
 
-def _axial(compute: Compute, givens: Givens, right: float, asked: str) -> Iterator[float]:
-    if "lip_relief" in givens:
-        axial = {name: value for name, value in givens.items() if name not in ("lip_relief", "web", "diameter", "web_ratio")}
-        yield compute({**axial, "axial_relief": givens["lip_relief"]})
+def _axial(task: Derivation) -> Iterator[float]:
+    if "lip_relief" in task.givens:
+        left_out = ("lip_relief", "web", "diameter", "web_ratio")
+        axial = {name: value for name, value in task.givens.items() if name not in left_out}
+        yield task.compute({**axial, "axial_relief": task.givens["lip_relief"]})
 
 
 SLIPS: Mapping[str, Slip] = {
@@ -96,7 +114,8 @@ SLIPS: Mapping[str, Slip] = {
         "The whole, included point angle stands where half of it belongs.", _scaled("point_angle", 2.0)
     ),
     "tangent upside down": Slip(
-        "The tangent is upside down: multiplied where you divide, or divided where you multiply.", _mirrored("point_angle")
+        "The tangent is upside down: multiplied where you divide, or divided where you multiply.",
+        _mirrored("point_angle"),
     ),
     "sine and cosine swapped": Slip("Sine and cosine are swapped.", _mirrored("point_angle")),
     "radians": Slip("Degrees went into a function that works in radians; set the calculator to degrees.", _radians),
@@ -107,7 +126,9 @@ SLIPS: Mapping[str, Slip] = {
     ),
     "inch against mm": Slip("Inches and millimetres are mixed up: the factor is 25.4.", _inches),
     "diameter for radius": Slip("The whole diameter stands where the radius belongs.", _scaled("diameter", 2.0)),
-    "radius for diameter": Slip("The radius stands where the diameter belongs, or it was halved twice.", _scaled("diameter", 0.5)),
+    "radius for diameter": Slip(
+        "The radius stands where the diameter belongs, or it was halved twice.", _scaled("diameter", 0.5)
+    ),
     "axial relief for lip relief": Slip(
         "The lip relief was put in as relief square to the lip; at the corner the web makes them differ.", _axial
     ),

@@ -15,7 +15,7 @@ from drillpoint.course.computing import right_value, taken_by, wrong_value
 from drillpoint.course.exercise import ExerciseSet, GivenValue, Task
 from drillpoint.course.formula import read_formula, same_values, sample_points
 from drillpoint.course.reading import MM_PER_INCH, unit_and_factor, with_unit
-from drillpoint.course.slips import SLIPS
+from drillpoint.course.slips import SLIPS, Derivation
 from drillpoint.errors import DrillpointError, InstructorError
 from drillpoint.quantities import QUANTITIES
 from drillpoint.relation import Worked
@@ -134,14 +134,16 @@ class _Source:
     def __init__(self, exercise_set: ExerciseSet, task: Task, number: int) -> None:
         self.set, self.task, self.number = exercise_set, task, number
         self.numbers = lru_cache(maxsize=_CACHED)(self._numbers)
-        unit, self.factor = unit_and_factor(task.unit)
+        _, self.factor = unit_and_factor(task.unit)
         names = tuple(task.names)
         self.form = AnswerForm(task.kind, task.unit, names, task.symbol)
 
     def draws(self, student: str) -> Iterator[tuple[Numbers | str, int]]:
         """Draw again and again: the numbers, or why they are not handed out, and the rest of the digest."""
         for attempt in range(MOST_DRAWS):
-            key = "\x1f".join((self.set.course, self.set.id, str(self.set.version), self.task.id, student, str(attempt)))
+            key = "\x1f".join(
+                (self.set.course, self.set.id, str(self.set.version), self.task.id, student, str(attempt))
+            )
             rest = int.from_bytes(hashlib.sha256(key.encode("utf-8", "surrogatepass")).digest(), "big")
             indices = []
             for given in self.task.givens:
@@ -213,7 +215,7 @@ class _Source:
                 says = rule.says
             else:
                 slip = SLIPS[rule.name]
-                found = slip.wrong(partial(wrong_value, self.task), values, right, self.task.asked)
+                found = slip.wrong(Derivation(partial(wrong_value, self.task), values, right, self.task.asked))
                 says = slip.says
             for value in found:
                 # A slip that changes nothing here (the sine of 180° minus an angle) is not a wrong value.
@@ -295,4 +297,6 @@ def _unit_words(unit: str) -> str:
 def _tolerance_words(task: Task) -> str:
     if task.tolerance.percent:
         return f"±{task.tolerance.percent:g} %"
-    return "±" + with_unit(f"{task.tolerance.last_digit * 10.0**-task.decimals:.{task.decimals + 1}f}".rstrip("0").rstrip("."), task.unit)
+    return "±" + with_unit(
+        f"{task.tolerance.last_digit * 10.0**-task.decimals:.{task.decimals + 1}f}".rstrip("0").rstrip("."), task.unit
+    )

@@ -5,7 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from drillpoint.course.exercise import ExerciseSet, load_set
+from drillpoint.course.exercise import ExerciseSet
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.roster import Student
 from drillpoint.course.sheet import write_sheet
 from drillpoint.course.variant import Variants

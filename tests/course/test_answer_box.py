@@ -46,7 +46,7 @@ def test_typed_html_is_shown_never_run(folder):
     row.children[0].value = "<img src=x onerror=alert(1)>"
     assert "<img" not in line.value
     assert "&lt;img" in line.value
-    assert status_line('"><b>') .count("<b>") == 0
+    assert status_line('"><b>').count("<b>") == 0
 
 
 def test_an_error_while_saving_is_shown(folder, monkeypatch):

@@ -23,7 +23,12 @@ def run(*arguments):
 
 
 def mark(tmp_path, **changes):
-    values = {"folder": DEMO / "hand-ins", "set": "lips", "roster": DEMO / "roster.csv", "out": tmp_path / "grades.csv"} | changes
+    values = {
+        "folder": DEMO / "hand-ins",
+        "set": "lips",
+        "roster": DEMO / "roster.csv",
+        "out": tmp_path / "grades.csv",
+    } | changes
     return run("mark", values["folder"], "--set", values["set"], "--roster", values["roster"], "--out", values["out"])
 
 
@@ -120,7 +125,9 @@ def test_only_the_standard_library_until_a_command_runs():
         "import sys; import drillpoint.course.commands; "
         "print([m for m in ('attr', 'attrs', 'jinja2', 'lark', 'numpy', 'sympy', 'ipywidgets') if m in sys.modules])"
     )
-    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True, cwd=EXERCISES.parent)
+    done = subprocess.run(
+        [sys.executable, "-c", program], capture_output=True, text=True, check=True, cwd=EXERCISES.parent
+    )
     assert done.stdout.strip() == "[]"
 
 
@@ -130,5 +137,7 @@ def test_marking_needs_no_numpy_sympy_or_widgets(tmp_path):
         f"code = main(['mark', {str(DEMO / 'hand-ins')!r}, '--set', 'lips', '--roster', {str(DEMO / 'roster.csv')!r}, '--out', {str(tmp_path / 'g.csv')!r}])\n"
         "print(code, [m for m in ('numpy', 'sympy', 'ipywidgets', 'matplotlib', 'IPython') if m in sys.modules])"
     )
-    done = subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True, cwd=EXERCISES.parent)
+    done = subprocess.run(
+        [sys.executable, "-c", program], capture_output=True, text=True, check=True, cwd=EXERCISES.parent
+    )
     assert done.stdout.strip().splitlines()[-1] == "0 []"

@@ -5,7 +5,7 @@ import math
 import pytest
 
 from drillpoint.course.computing import right_value, taken_by, wrong_value
-from drillpoint.course.exercise import load_set
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.variant import Variants
 from drillpoint.relations import BOOK
 

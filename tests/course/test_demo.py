@@ -3,8 +3,9 @@
 import pytest
 
 from drillpoint.course.demo import STUDENTS, demo_files, intentions, student_id, write_demo_class
+from drillpoint.course.folder import read_folder
 from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WRONG
-from drillpoint.course.marking import LOOK, MARKED, NO_HAND_IN, NOT_MARKED, mark_class, read_folder
+from drillpoint.course.marking import LOOK, MARKED, NO_HAND_IN, NOT_MARKED, mark_class
 from drillpoint.course.roster import read_roster
 from drillpoint.course.slips import ROUNDED_EARLY
 

@@ -6,8 +6,9 @@ from html.parser import HTMLParser
 import pytest
 
 from drillpoint.course.feedback import class_page, feedback_page, page_name
+from drillpoint.course.folder import File, read_folder
 from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
-from drillpoint.course.marking import File, mark_class, read_folder
+from drillpoint.course.marking import mark_class
 from drillpoint.course.roster import Student, read_roster
 
 from .conftest import EXERCISES

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from drillpoint.course.formula import read_formula, same_formula
 from drillpoint.course.reading import ReadingError
 from drillpoint.errors import LearnerError
+
 from .hostile import HOSTILE_STRINGS
 
 NAMES = ("D", "W", "κ", "ψ")

@@ -7,9 +7,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from drillpoint.course.folder import File
 from drillpoint.course.gradebook import gradebook_csv, harmless, unclaimed_csv
 from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
-from drillpoint.course.marking import File, mark_class
+from drillpoint.course.marking import mark_class
 from drillpoint.course.roster import Student
 
 
@@ -22,7 +23,7 @@ def result(lips, variants):
     right = variants.question("point-height", "s01").numbers.right[0]
     answers = [AnswerRecord("point-height", f"{right:.2f}", "1"), AnswerRecord("lip-length", "=1+1", "2")]
     file = File("=cmd.json", hand_in_bytes(lips.course, lips.id, lips.version, "s01", answers, "3"))
-    roster = (Student("s01", "=HYPERLINK(\"x\")"), Student("-5", "Ünal, Ç."), Student("007", "@name"))
+    roster = (Student("s01", '=HYPERLINK("x")'), Student("-5", "Ünal, Ç."), Student("007", "@name"))
     return mark_class(lips, roster, [file, File("+bad", b"x")])
 
 
@@ -57,7 +58,20 @@ def test_excel_is_told_that_it_is_utf8(result):
 
 @pytest.mark.parametrize(
     ("cell", "shown"),
-    [("=1", "'=1"), ("+1", "+1"), ("-2.5", "-2.5"), ("-2,5", "-2,5"), ("-2+3", "'-2+3"), ("@x", "'@x"), ("\t=1", "'\t=1"), ("a=1", "a=1"), ("", ""), ("a\nb", "a b"), ("\r=1", "' =1"), ("-", "'-")],
+    [
+        ("=1", "'=1"),
+        ("+1", "+1"),
+        ("-2.5", "-2.5"),
+        ("-2,5", "-2,5"),
+        ("-2+3", "'-2+3"),
+        ("@x", "'@x"),
+        ("\t=1", "'\t=1"),
+        ("a=1", "a=1"),
+        ("", ""),
+        ("a\nb", "a b"),
+        ("\r=1", "' =1"),
+        ("-", "'-"),
+    ],
 )
 def test_harmless(cell, shown):
     assert harmless(cell) == shown

@@ -16,7 +16,10 @@ from drillpoint.course.hand_in_file import (
     short_digest,
 )
 
-ANSWERS = [AnswerRecord("lip-length", "5.15 mm", "2026-03-12T18:00:00Z"), AnswerRecord("height", "ψ = −3", "2026-03-12T18:01:00Z")]
+ANSWERS = [
+    AnswerRecord("lip-length", "5.15 mm", "2026-03-12T18:00:00Z"),
+    AnswerRecord("height", "ψ = −3", "2026-03-12T18:01:00Z"),
+]
 GOOD = hand_in_bytes("Class", "lips", 2, "s07", ANSWERS, "2026-03-12T19:00:00Z")
 
 

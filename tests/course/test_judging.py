@@ -34,14 +34,22 @@ def test_formulas(variants, typed, state, slip):
 def test_other_units_and_fractions_count(variants):
     question = variants.question("point-height-inch", "s01")
     value = question.numbers.right[0]
-    for typed in (f"{value / 25.4:.4f}", f"{value / 25.4:.4f} in", f"{value:.3f} mm", f"{value / 10:.4f} cm", f"{value:.3f}".replace(".", ",") + "0 mm"):
+    for typed in (
+        f"{value / 25.4:.4f}",
+        f"{value / 25.4:.4f} in",
+        f"{value:.3f} mm",
+        f"{value / 10:.4f} cm",
+        f"{value:.3f}".replace(".", ",") + "0 mm",
+    ):
         assert judge_answer(question, typed).state == RIGHT
     # The number in millimetres typed without a unit counts as inches: the box says so.
     assert judge_answer(question, f"{value:.3f}").slip == "inch against mm"
 
 
 def test_judgement_counts_half_for_either_part(variants):
-    question = next(q for n in range(50) if (q := variants.question("plane-flank-judgement", f"x{n}")).numbers.yes is False)
+    question = next(
+        q for n in range(50) if (q := variants.question("plane-flank-judgement", f"x{n}")).numbers.yes is False
+    )
     number = f"{question.numbers.right[0]:.1f}"
     assert judge_answer(question, f"no, {number}").state == RIGHT
     assert judge_answer(question, f"No {number}°").state == RIGHT

@@ -2,7 +2,7 @@
 
 import pytest
 
-from drillpoint.course.exercise import load_set
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.lint import lint
 
 from .conftest import EXERCISES
@@ -40,8 +40,16 @@ def test_nothing_to_say(tmp_path):
     ("old", "new", "says"),
     [
         ("(included)", "", "does not say which point angle is meant: included or whole or half"),
-        ('["radians"]', '[{ name = "shop rule", formula = "0.3*diameter", says = "x" }]', "“shop rule” would pass for the right answer"),
-        ('["radians"]', '["radians", { name = "twin", formula = "diameter/2/tan(57.29577951308232*point_angle/2)", says = "x" }]', "“radians” and “twin” give the same value"),
+        (
+            '["radians"]',
+            '[{ name = "shop rule", formula = "0.3*diameter", says = "x" }]',
+            "“shop rule” would pass for the right answer",
+        ),
+        (
+            '["radians"]',
+            '["radians", { name = "twin", formula = "diameter/2/tan(57.29577951308232*point_angle/2)", says = "x" }]',
+            "“radians” and “twin” give the same value",
+        ),
         ('["radians"]', '["web forgotten"]', "“web forgotten” never gives a value of its own"),
         ("{ from = 5, to = 20, step = 0.5 }", "[8, 10]", "only 6 different answers"),
         ("{ from = 5, to = 20, step = 0.5 }", "[8, 200]", "200 mm is outside"),

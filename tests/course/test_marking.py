@@ -1,7 +1,6 @@
 """Marking a class from files."""
 
 import json
-import os
 import random
 
 import pytest
@@ -9,11 +8,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from drillpoint.course.demo import demo_files, intentions
+from drillpoint.course.folder import File
 from drillpoint.course.hand_in_file import LARGEST_FILE, AnswerRecord, digest_of, hand_in_bytes
 from drillpoint.course.judging import MISSING, RIGHT
-from drillpoint.course.marking import LOOK, MARKED, NO_HAND_IN, NOT_MARKED, File, mark_class, read_folder
+from drillpoint.course.marking import LOOK, MARKED, NO_HAND_IN, NOT_MARKED, mark_class
 from drillpoint.course.roster import Student
-from drillpoint.errors import InstructorError
 
 from .hostile import HOSTILE_STRINGS
 
@@ -48,11 +47,15 @@ def test_order_and_names_of_files_do_not_matter(lips):
     random.Random(4).shuffle(shuffled)
     again = mark_class(lips, roster, [File(f"x{file.path}", file.data) for file in shuffled])
     assert [entry.total for entry in again.students] == [entry.total for entry in first.students]
-    assert [[m.verdict.slip for m in e.marks] for e in again.students] == [[m.verdict.slip for m in e.marks] for e in first.students]
+    assert [[m.verdict.slip for m in e.marks] for e in again.students] == [
+        [m.verdict.slip for m in e.marks] for e in first.students
+    ]
 
 
 def test_the_last_answer_counts_over_all_files(lips):
-    early = hand_in(lips, "s01", [("point-height", "1 mm", "2026-03-12T18:00:00Z"), ("lip-length", "5 mm", "2026-03-12T18:05:00Z")])
+    early = hand_in(
+        lips, "s01", [("point-height", "1 mm", "2026-03-12T18:00:00Z"), ("lip-length", "5 mm", "2026-03-12T18:05:00Z")]
+    )
     late = hand_in(lips, "s01", [("point-height", "2 mm", "2026-03-12T18:30:00Z")])
     for files in ([File("a", early), File("b", late)], [File("b", late), File("a", early)]):
         entry = mark_class(lips, ROSTER, files).students[0]
@@ -63,7 +66,9 @@ def test_the_last_answer_counts_over_all_files(lips):
 
 
 def test_doubled_answers_inside_one_file(lips):
-    data = hand_in(lips, "s01", [("point-height", "1 mm", "1"), ("point-height", "2 mm", "2"), ("point-height", "2 mm", "3")])
+    data = hand_in(
+        lips, "s01", [("point-height", "1 mm", "1"), ("point-height", "2 mm", "2"), ("point-height", "2 mm", "3")]
+    )
     entry = mark_class(lips, ROSTER, [File("a", data)]).students[0]
     assert entry.marks[0].typed == "2 mm"
     assert any("“2 mm” counts, earlier “1 mm”" in problem for problem in entry.problems)
@@ -150,7 +155,13 @@ def test_hostile_answers(lips, typed):
 
 
 @settings(max_examples=60)
-@given(st.recursive(st.none() | st.booleans() | st.integers() | st.floats() | st.text(), lambda c: st.lists(c) | st.dictionaries(st.text(), c), max_leaves=12))
+@given(
+    st.recursive(
+        st.none() | st.booleans() | st.integers() | st.floats() | st.text(),
+        lambda c: st.lists(c) | st.dictionaries(st.text(), c),
+        max_leaves=12,
+    )
+)
 def test_any_json_is_accounted_for(lips, content):
     data = json.dumps(content).encode()
     result = mark_class(lips, ROSTER, [File("a", data)])
@@ -158,7 +169,10 @@ def test_any_json_is_accounted_for(lips, content):
 
 
 @settings(max_examples=60)
-@given(st.sampled_from(["course", "set", "version", "student", "answers", "time", "digest", "format"]), st.none() | st.integers() | st.text() | st.lists(st.text()))
+@given(
+    st.sampled_from(["course", "set", "version", "student", "answers", "time", "digest", "format"]),
+    st.none() | st.integers() | st.text() | st.lists(st.text()),
+)
 def test_any_entry_may_be_wrong(lips, key, value):
     content = json.loads(hand_in(lips, "s01", right_answers(lips)))
     content[key] = value
@@ -172,36 +186,3 @@ def test_progress_is_told(lips):
     told = []
     mark_class(lips, ROSTER, [], lambda done, total: told.append((done, total)))
     assert told == [(1, 3), (2, 3), (3, 3)]
-
-
-def test_reading_a_folder(tmp_path):
-    (tmp_path / "a").mkdir()
-    (tmp_path / "a" / "x.json").write_bytes(b"{}")
-    (tmp_path / "picture.jpg").write_bytes(b"\xff\xd8" + b"\0" * 100)
-    (tmp_path / "all.zip").write_bytes(b"PK\x03\x04" + b"\0" * 100)
-    (tmp_path / "renamed.txt").write_bytes(b' {"format": 1}')
-    (tmp_path / "huge.json").write_bytes(b" " * (LARGEST_FILE + 1))
-    (tmp_path / ".DS_Store").write_bytes(b"x")
-    (tmp_path / "__MACOSX").mkdir()
-    (tmp_path / "__MACOSX" / "y.json").write_bytes(b"{}")
-    (tmp_path / "grades.csv").write_bytes(b"old")
-    files = {file.path: file for file in read_folder(tmp_path, [tmp_path / "grades.csv"])}
-    assert list(files) == sorted(files) == ["a/x.json", "all.zip", "huge.json", "picture.jpg", "renamed.txt"]
-    assert files["a/x.json"].data == b"{}"
-    assert files["renamed.txt"].data
-    assert "zip archive" in files["all.zip"].problem
-    assert "larger than" in files["huge.json"].problem
-    assert files["huge.json"].data == b""
-
-
-@pytest.mark.skipif(os.name == "nt", reason="links and pipes are made differently there")
-def test_links_and_pipes_are_not_followed(tmp_path):
-    (tmp_path / "link.json").symlink_to("/etc/passwd")
-    (tmp_path / "loop").symlink_to(tmp_path, target_is_directory=True)
-    os.mkfifo(tmp_path / "pipe.json")
-    assert [file.problem for file in read_folder(tmp_path)] == ["it is a link or a device, not a file"] * 3
-
-
-def test_no_folder(tmp_path):
-    with pytest.raises(InstructorError, match="there is no folder"):
-        list(read_folder(tmp_path / "nowhere"))

@@ -5,7 +5,7 @@ import builtins
 import pytest
 
 from drillpoint.course import ask, judge
-from drillpoint.course.exercise import load_set
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.practice import practice_question
 from drillpoint.errors import DrillpointError, LearnerError
 

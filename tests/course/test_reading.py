@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from drillpoint.course.reading import LONGEST_TEXT, ReadingError, read_number
 from drillpoint.errors import InstructorError
+
 from .hostile import HOSTILE_STRINGS
 
 
@@ -143,7 +144,7 @@ def test_anything_typed_is_read_or_refused(typed):
         assert math.isfinite(reading.value)
 
 
-@given(st.text(alphabet="0123456789.,/- +mincdegra\"°⅞", max_size=14))
+@given(st.text(alphabet='0123456789.,/- +mincdegra"°⅞', max_size=14))
 def test_no_character_is_dropped(typed):
     """Whatever is read can be read again from its own echo with the same value."""
     try:
@@ -156,7 +157,9 @@ def test_no_character_is_dropped(typed):
     assert [c for c in first.removesuffix(".") if c.isdigit() or c in ".,/⅞"] == digits or typed.rstrip().endswith(".")
 
 
-@given(st.floats(-1e6, 1e6), st.integers(0, 6), st.booleans(), st.sampled_from([("mm", 1.0), ("cm", 10.0), ("in", 25.4)]))
+@given(
+    st.floats(-1e6, 1e6), st.integers(0, 6), st.booleans(), st.sampled_from([("mm", 1.0), ("cm", 10.0), ("in", 25.4)])
+)
 def test_formatted_numbers_come_back(value, decimals, comma, unit):
     spelling, factor = unit
     printed = f"{value:.{decimals}f}"

@@ -1,10 +1,10 @@
 """Files that are whole or not there, even if the machine stops half-way."""
 
 import json
-import os
 import subprocess
 import sys
 import time
+from pathlib import Path
 
 import pytest
 
@@ -38,15 +38,15 @@ def test_a_failed_write_leaves_the_old_file_and_nothing_else(tmp_path, monkeypat
 def test_a_file_held_for_a_moment_is_tried_again(tmp_path, monkeypatch):
     path = tmp_path / "a.json"
     calls = []
-    real = os.replace
+    real = Path.replace
 
     def busy(source, target):
         calls.append(target)
         if len(calls) < 3:
             raise PermissionError(13, "held by another program")
-        real(source, target)
+        return real(source, target)
 
-    monkeypatch.setattr("drillpoint.course.safe_file.os.replace", busy)
+    monkeypatch.setattr(Path, "replace", busy)
     monkeypatch.setattr("drillpoint.course.safe_file._PAUSE", 0)
     write_safely(path, b"new")
     assert path.read_bytes() == b"new"
@@ -65,7 +65,7 @@ while True:
 """
 
 
-def test_killing_the_kernel_while_it_saves_loses_nothing(tmp_path, make_sheet):
+def test_killing_the_kernel_while_it_saves_loses_nothing(make_sheet):
     """What was acknowledged is on the disk, and the file can always be read."""
     folder = make_sheet("s07")
     saved_file = folder / "lips.answers.json"

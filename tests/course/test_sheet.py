@@ -54,7 +54,9 @@ def everything_in(folder):
             text = path.read_text(encoding="utf-8")
             for encoded in re.findall(r"base64,([A-Za-z0-9+/=]+)", text):
                 svg = base64.b64decode(encoded).decode("utf-8")
-                said = re.findall(r">([^<]+)<|aria-label=\"([^\"]*)\"", svg.split("</style>")[-1] + svg.split("<style>")[0])
+                said = re.findall(
+                    r">([^<]+)<|aria-label=\"([^\"]*)\"", svg.split("</style>")[-1] + svg.split("<style>")[0]
+                )
                 text = text.replace(encoded, " ".join(" ".join(a or b for a, b in said).split()))
             texts[path.name] = text
     return texts
@@ -77,7 +79,15 @@ def test_the_pack_holds_no_key(folder, lips, variants):
         for wrong in question.numbers.wrong:
             assert wrong.says not in own
     everything = " ".join(texts.values()).lower()
-    for word in ("slip", "expected", "tangent upside", "unchecked", "seed", "digest", *(task.relation for task in lips.tasks)):
+    for word in (
+        "slip",
+        "expected",
+        "tangent upside",
+        "unchecked",
+        "seed",
+        "digest",
+        *(task.relation for task in lips.tasks),
+    ):
         assert word not in everything, word
     sheet = json.loads(texts["lips.sheet.json"])
     assert set(sheet) == {"format", "format_version", "course", "set", "title", "version", "student", "tasks"}
@@ -90,7 +100,9 @@ def test_the_search_for_keys_would_find_one(folder, variants):
     question = variants.question("lip-length", folder.name)
     planted = folder / "planted.txt"
     planted.write_text(f"x = {question.numbers.right[0]:.2f}", encoding="utf-8")
-    assert re.search(rf"(?<![\d.]){re.escape(f'{question.numbers.right[0]:.2f}')}", everything_in(folder)["planted.txt"])
+    assert re.search(
+        rf"(?<![\d.]){re.escape(f'{question.numbers.right[0]:.2f}')}", everything_in(folder)["planted.txt"]
+    )
 
 
 def test_a_sheet_in_use_is_left_alone(make_sheet, lips, variants):

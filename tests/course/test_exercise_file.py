@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from drillpoint.course.exercise import find_set, load_set
+from drillpoint.course.exercise_file import find_set, load_set
 from drillpoint.errors import InstructorError
 
 from .conftest import EXERCISES
@@ -43,7 +43,10 @@ def test_ranges_and_shop_fractions(tmp_path):
     assert [v.shown for v in load_set(write(tmp_path, text)).tasks[0].givens[0].values] == ["6 mm", "6.5 mm", "7 mm"]
     text = HEAD + TASK.replace("diameter = [8, 10]", 'diameter = { choose = ["7/8 in", "1 1/8"], unit = "in" }')
     values = load_set(write(tmp_path, text)).tasks[0].givens[0].values
-    assert [(v.value, v.shown) for v in values] == [(pytest.approx(22.225), "7/8 in"), (pytest.approx(28.575), "1 1/8 in")]
+    assert [(v.value, v.shown) for v in values] == [
+        (pytest.approx(22.225), "7/8 in"),
+        (pytest.approx(28.575), "1 1/8 in"),
+    ]
 
 
 @pytest.mark.parametrize(
