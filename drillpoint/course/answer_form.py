@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from attrs import field, frozen
+from attrs import frozen
 
 from drillpoint.course.formula import Formula, read_formula
 from drillpoint.course.reading import Reading, ReadingError, read_number, with_unit
@@ -30,7 +30,7 @@ class AnswerForm:
 
     kind: str
     unit: str = ""
-    names: tuple[str, ...] = field(default=(), converter=tuple)
+    names: tuple[str, ...] = ()
     symbol: str = ""
     letters: str = ""
 

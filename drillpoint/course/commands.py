@@ -1,4 +1,4 @@
-"""The commands of the course: hand out sheets, mark hand-ins, make the invented class. Standard library only up here."""
+"""The commands of the course. Only the standard library is imported until one of them runs."""
 
 from __future__ import annotations
 
@@ -72,7 +72,8 @@ def _mark(options: argparse.Namespace) -> int:
     print(f"Class page:     {outputs.class_page}")
     print(f"Feedback pages: {outputs.pages} (one for each student)")
     print(
-        f"{len(result.students)} students; {odd} to look at, {len(result.unclaimed)} files that count for nobody ({outputs.unclaimed.name})."
+        f"{len(result.students)} students, {odd} of them to look at; "
+        f"{len(result.unclaimed)} files count for nobody ({outputs.unclaimed.name})."
     )
     return 0
 
@@ -124,7 +125,8 @@ def _check_set(options: argparse.Namespace) -> int:
     for line in found:
         print(line)
     print(
-        f"{exercise_set.title}: {len(exercise_set.tasks)} tasks tried for {TRIED} students each; {len(found) or 'no'} remarks."
+        f"{exercise_set.title}: {len(exercise_set.tasks)} tasks tried for {TRIED} students each; "
+        f"{len(found) or 'no'} remarks."
     )
     return 0
 
@@ -163,12 +165,14 @@ def _politely(run: Callable[[argparse.Namespace], int]) -> Callable[[argparse.Na
             print(f"drillpoint: {error}", file=sys.stderr)
         except PermissionError as error:
             print(
-                f"drillpoint: {error.filename} may not be written; close it if it is open elsewhere, or choose another place",
+                f"drillpoint: {error.filename} may not be written; "
+                "close it if it is open elsewhere, or choose another place",
                 file=sys.stderr,
             )
         except OSError as error:
             print(
-                f"drillpoint: {error.filename or 'a file'} could not be written ({error.strerror}); choose another place",
+                f"drillpoint: {error.filename or 'a file'} could not be written ({error.strerror}); "
+                "choose another place",
                 file=sys.stderr,
             )
         return REFUSED

@@ -18,10 +18,11 @@ from drillpoint.course.exercise import ExerciseSet
 from drillpoint.course.exercise_file import load_set
 from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
 from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WRONG
+from drillpoint.course.numbers import Wrong
 from drillpoint.course.reading import MM_PER_INCH, unit_and_factor, with_unit
 from drillpoint.course.safe_file import write_safely
 from drillpoint.course.slips import ROUNDED_EARLY, ROUNDING_SHARE
-from drillpoint.course.variant import Question, Variants, Wrong
+from drillpoint.course.variant import Question, Variants
 
 SET = "lips"
 STUDENTS = 24
@@ -84,14 +85,13 @@ def intentions(exercise_set: ExerciseSet) -> Mapping[str, tuple[Intended, ...]]:
         15: lambda question: _somebody_elses(
             question, [variants.question(question.task.id, other) for other in everybody]
         ),
-        16: lambda question: _right(question) if question.number % 3 == 1 else Intended(None, 0.0, MISSING),
+        16: lambda question: _right(question) if question.number % 3 == 1 else _unanswered(question),
         17: _right,
         18: _right,
     }
     return {
         student_id(number): tuple(
-            makers.get(number, lambda question: Intended(None, 0.0, MISSING))(question)
-            for question in variants.questions(student_id(number))
+            makers.get(number, _unanswered)(question) for question in variants.questions(student_id(number))
         )
         for number in range(1, STUDENTS + 1)
     }
@@ -125,7 +125,8 @@ def demo_files(exercise_set: ExerciseSet) -> Mapping[str, bytes]:
     tampered["answers"][0]["time"] = "2026-03-12T18:00:00Z"
     files["hand-ins/lips-s18.hand-in.json"] = json.dumps(tampered, indent=1).encode("ascii")
 
-    # s19 a file cut off half-way, s20 none at all, s21 an older version, s22 another set, s23 not UTF-8, s24 saved answers.
+    # s19 a file cut off half-way, s20 none at all, s21 an older version, s22 another set, s23 not UTF-8,
+    # s24 saved answers that were not handed in.
     files["hand-ins/lips-s19.hand-in.json"] = _hand_in(exercise_set, "s19", right, 19)[:400]
     files["hand-ins/lips-s21.hand-in.json"] = _hand_in(exercise_set, "s21", right, 21, version=exercise_set.version - 1)
     files["hand-ins/drilling-times-s22.hand-in.json"] = _hand_in(
@@ -182,6 +183,10 @@ def _hand_in(
         records,
         f"2026-03-12T19:{minute:02}:00Z",
     )
+
+
+def _unanswered(_: Question) -> Intended:
+    return Intended(None, 0.0, MISSING)
 
 
 def _right(question: Question) -> Intended:
@@ -241,13 +246,9 @@ def _slip_number(index: int) -> Maker:
     """The slip with this index of every task; a task with fewer slips gets an answer that is plainly wrong."""
 
     def make(question: Question) -> Intended:
-        by_name: dict[str, Wrong] = {}
-        for wrong in question.numbers.wrong:
-            by_name.setdefault(wrong.name, wrong)
-        if question.options:
-            by_name = {wrong.name: wrong for _, wrong in question.options if wrong is not None}
+        slips = [wrong for _, wrong in question.options if wrong] or question.numbers.wrong
         names = [rule.name for rule in question.task.slips][index:]
-        wrong = next((by_name[name] for name in names if name in by_name), None)
+        wrong = next((slip for name in names for slip in slips if slip.name == name), None)
         if wrong is None:
             return _plainly_wrong(question)
         if question.task.kind == "formula":

@@ -51,7 +51,7 @@ class Desk:
                 t["id"],
                 t["number"],
                 t["title"],
-                AnswerForm(t["kind"], t["unit"], t["names"], t["symbol"], t["letters"]),
+                AnswerForm(t["kind"], t["unit"], tuple(t["names"]), t["symbol"], t["letters"]),
             )
             for t in sheet["tasks"]
         )
@@ -76,17 +76,18 @@ class Desk:
             records = [AnswerRecord(str(a["task"]), str(a["typed"]), str(a["time"])) for a in saved["answers"]]
         except (DrillpointError, KeyError, TypeError) as error:
             raise LearnerError(
-                f"{self.answers_file.name} was changed by something else and cannot be read ({error}); rename it and answer again, "
-                "and show the renamed file to your instructor"
+                f"{self.answers_file.name} was changed by something else and cannot be read ({error}); "
+                "rename it and answer again, and show the renamed file to your instructor"
             ) from None
         return {record.task: record for record in records}
 
     def give(self, name: str, typed: str, now: datetime | None = None) -> tuple[str, ReadingError | None]:
-        """Save an answer as it was given, and say how it was read, or why it cannot be read (it is saved all the same)."""
+        """Save an answer as it was given, and say how it was read, or why it cannot be read; it is saved either way."""
         task = self.task(name)
         if len(typed) > LONGEST_TYPED:
             raise LearnerError(
-                f"this answer is longer than {LONGEST_TYPED} characters and was not saved; answer with {task.form.beside}"
+                f"this answer is longer than {LONGEST_TYPED} characters and was not saved; "
+                f"answer with {task.form.beside}"
             )
         with _lock:
             answers = self.answers()
@@ -112,8 +113,8 @@ class Desk:
             write_safely(self.answers_file, json.dumps(content, indent=1, ensure_ascii=True).encode("ascii") + b"\n")
         except OSError as error:
             raise LearnerError(
-                f"the answer could not be saved in {self.answers_file} ({error.strerror}): check that the disk is not full and the "
-                "folder may be written to, then run the cell again"
+                f"the answer could not be saved in {self.answers_file} ({error.strerror}): "
+                "check that the disk is not full and the folder may be written to, then run the cell again"
             ) from None
 
     def hand_in(self, now: datetime | None = None) -> str:
@@ -131,9 +132,9 @@ class Desk:
                 f"{self.hand_in_file} could not be written ({error.strerror}); your answers are still saved"
             ) from None
         left = [str(task.number) for task in self.tasks if task.id not in answers]
+        count, code = f"{len(given)} of {len(self.tasks)} answers", short_digest(json.loads(data)["digest"])
         lines = [
-            f"Receipt for {self.student}, {self.title}: {len(given)} of {len(self.tasks)} answers, {time}, "
-            f"code {short_digest(json.loads(data)['digest'])}.",
+            f"Receipt for {self.student}, {self.title}: {count}, {time}, code {code}.",
             f"Give this file to your instructor: {self.hand_in_file}",
         ]
         if left:

@@ -5,13 +5,14 @@ from __future__ import annotations
 import difflib
 import re
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
 from attrs import fields
 
 from drillpoint.course.exercise import ExerciseSet, Figure, Given, GivenValue, SlipRule, Task, Tolerance
+from drillpoint.course.formula import read_formula
 from drillpoint.course.reading import ReadingError, read_number, unit_and_factor, with_unit
 from drillpoint.course.slips import SLIPS
 from drillpoint.errors import InstructorError
@@ -20,6 +21,7 @@ from drillpoint.relations import BOOK
 
 KINDS = ("number", "choice", "formula", "judgement")
 MOST_VALUES = 1000
+MOST_DECIMALS = 8
 IDENTIFIER = re.compile(r"[a-z0-9][a-z0-9-]{0,39}")
 
 
@@ -91,85 +93,93 @@ def _task_from(raw: Mapping[str, Any], where: str) -> Task:
     _check_keys(raw, {f.name for f in fields(Task)} - {"figure"} | {"drawing"}, where)
     task_id = _entry(raw, "id", str, where)
     if not IDENTIFIER.fullmatch(task_id) or task_id.isdigit():
-        raise InstructorError(
-            f"{where}: id {task_id!r} may hold small letters, digits and hyphens and is not a number only"
-        )
-    kind = _entry(raw, "kind", str, where, "number")
-    if kind not in KINDS:
-        raise InstructorError(
-            f"{where}: kind {kind!r} is not known; kinds are {', '.join(KINDS)}{_nearest(kind, KINDS)}"
-        )
-    name = _entry(raw, "relation", str, where)
-    if name not in BOOK:
-        raise InstructorError(
-            f"{where}: relation {name!r} is not in the book{_nearest(name, BOOK)}; it has {', '.join(BOOK)}"
-        )
-    relation = BOOK[name]
-    asked = _entry(raw, "asked", str, where, relation.result.name)
-    known = {relation.result.name, *relation.accepts}
-    if asked not in known:
-        raise InstructorError(
-            f"{where}: {name} does not know {asked!r}{_nearest(asked, known)}; it knows {', '.join(sorted(known))}"
-        )
+        raise InstructorError(f"{where}: id {task_id!r} may hold small letters, digits and hyphens, not digits only")
+    kind = _one_of(KINDS, _entry(raw, "kind", str, where, "number"), "kind", where)
+    relation = BOOK[_one_of(BOOK, _entry(raw, "relation", str, where), "relation", where)]
+    known = sorted({relation.result.name, *relation.accepts})
+    asked = _one_of(known, _entry(raw, "asked", str, where, relation.result.name), "asked", where)
     unit = _entry(raw, "unit", str, where, QUANTITIES[asked].unit)
-    if unit_and_factor(unit)[0] != QUANTITIES[asked].unit:
-        raise InstructorError(
-            f"{where}: unit {unit!r} does not suit {asked}, which is kept in {QUANTITIES[asked].unit or 'no unit'}"
-        )
-    limits = [raw.get("at_least"), raw.get("at_most")]
-    if (kind == "judgement") != (sum(limit is not None for limit in limits) == 1):
+    _check_unit(unit, asked, where)
+    task = Task(
+        id=task_id,
+        kind=kind,
+        title=_entry(raw, "title", str, where),
+        text=_entry(raw, "text", str, where).strip(),
+        relation=relation.name,
+        asked=asked,
+        unit=unit,
+        decimals=_entry(raw, "decimals", int, where, QUANTITIES[asked].decimals),
+        tolerance=_tolerance_from(_entry(raw, "tolerance", dict, where, {}), where),
+        givens=tuple(_given_from(g, spec, where) for g, spec in _entry(raw, "givens", dict, where).items()),
+        slips=tuple(_slip_from(slip, where) for slip in _entry(raw, "slips", list, where, [])),
+        hints=tuple(str(hint) for hint in _entry(raw, "hints", list, where, [])),
+        points=float(_entry(raw, "points", (int, float), where, 1)),
+        let=_texts(raw, "let", where),
+        names=_texts(raw, "names", where),
+        symbol=_entry(raw, "symbol", str, where, ""),
+        at_least=_entry(raw, "at_least", (int, float, type(None)), where, None),
+        at_most=_entry(raw, "at_most", (int, float, type(None)), where, None),
+        figure=_figure_from(_entry(raw, "drawing", dict, where, {}), where),
+    )
+    _check_task(task, where)
+    return task
+
+
+def _check_task(task: Task, where: str) -> None:
+    """Check what concerns several entries at once."""
+    if (task.kind == "judgement") != ((task.at_least is None) != (task.at_most is None)):
         raise InstructorError(f"{where}: a judgement, and only a judgement, has either at_least or at_most")
-    givens = tuple(_given_from(g, spec, where) for g, spec in _entry(raw, "givens", dict, where).items())
-    names = _texts(raw, "names", where)
-    if (kind == "formula") != bool(names):
+    if (task.kind == "formula") != bool(task.names):
         raise InstructorError(
             f'{where}: a formula, and only a formula, has names, such as names = {{ D = "diameter" }}'
         )
-    return Task(
-        task_id,
-        kind,
-        _entry(raw, "title", str, where),
-        _entry(raw, "text", str, where).strip(),
-        name,
-        asked,
-        unit,
-        _entry(raw, "decimals", int, where, QUANTITIES[asked].decimals),
-        _tolerance_from(_entry(raw, "tolerance", dict, where, {}), where),
-        givens,
-        tuple(_slip_from(slip, where) for slip in _entry(raw, "slips", list, where, [])),
-        tuple(str(hint) for hint in _entry(raw, "hints", list, where, [])),
-        float(_entry(raw, "points", (int, float), where, 1)),
-        _texts(raw, "let", where),
-        names,
-        _entry(raw, "symbol", str, where, ""),
-        *limits,
-        _figure_from(_entry(raw, "drawing", dict, where, {}), where),
-    )
+    if not 0 <= task.decimals <= MOST_DECIMALS or task.points < 0:
+        raise InstructorError(f"{where}: decimals go from 0 to {MOST_DECIMALS}, and points are not negative")
+    names = [given.name for given in task.givens]
+    for place, given in enumerate(task.givens):
+        if given.share_of and given.share_of not in names[:place]:
+            raise InstructorError(f"{where}, given {given.name}: share_of = {given.share_of!r} is not a given above it")
+    formulas = [*task.let.values(), *task.names.values(), *(rule.formula for rule in task.slips if rule.formula)]
+    for formula in formulas:
+        try:
+            read_formula(formula, names)
+        except ReadingError as error:
+            raise InstructorError(f"{where}, formula {formula!r}: {error.reason}\n{error.marked()}") from None
+
+
+def _one_of(known: Iterable[str], word: str, what: str, where: str) -> str:
+    known = list(known)
+    if word in known:
+        return word
+    raise InstructorError(f"{where}: {what} {word!r} is not known{_nearest(word, known)}; known are {', '.join(known)}")
+
+
+def _check_unit(unit: str, name: str, where: str) -> None:
+    kept_in = QUANTITIES[name].unit
+    if unit_and_factor(unit)[0] != kept_in:
+        raise InstructorError(f"{where}: unit {unit!r} does not suit {name}, which is kept in {kept_in or 'no unit'}")
 
 
 def _given_from(name: str, spec: Any, where: str) -> Given:
     where = f"{where}, given {name}"
-    if name not in QUANTITIES:
-        raise InstructorError(
-            f"{where}: no such quantity{_nearest(name, QUANTITIES)}; there are {', '.join(QUANTITIES)}"
-        )
+    _one_of(QUANTITIES, name, "quantity", where)
     if not isinstance(spec, dict):
         spec = {"choose": spec if isinstance(spec, list) else [spec]}
     _check_keys(spec, {"choose", "from", "to", "step", "unit", "share_of", "shown_only"}, where)
     unit = _entry(spec, "unit", str, where, QUANTITIES[name].unit)
-    if unit_and_factor(unit)[0] != QUANTITIES[name].unit:
-        raise InstructorError(
-            f"{where}: unit {unit!r} does not suit it; it is kept in {QUANTITIES[name].unit or 'no unit'}"
-        )
+    _check_unit(unit, name, where)
     share_of = _entry(spec, "share_of", str, where, "")
     if "choose" in spec:
         numbers = _entry(spec, "choose", list, where)
     else:
-        numbers = _range(*(_entry(spec, key, (int, float), where) for key in ("from", "to", "step")), where)
+        low, high, step = (_entry(spec, key, (int, float), where) for key in ("from", "to", "step"))
+        numbers = _range(low, high, step, where)
     values = tuple(_given_value(number, "" if share_of else unit, where) for number in numbers)
     if not values:
         raise InstructorError(f"{where}: there is no value to choose from")
     step = float(_entry(spec, "step", (int, float), where, 0.1)) if share_of else 0.0
+    if share_of and step <= 0:
+        raise InstructorError(f"{where}: step = {step} is not above 0")
     return Given(name, values, share_of, step, _entry(spec, "shown_only", bool, where, False))
 
 
@@ -203,11 +213,7 @@ def _tolerance_from(raw: Mapping[str, Any], where: str) -> Tolerance:
 
 def _slip_from(raw: Any, where: str) -> SlipRule:
     if isinstance(raw, str):
-        if raw not in SLIPS:
-            raise InstructorError(
-                f"{where}: slip {raw!r} is not known{_nearest(raw, SLIPS)}; known are {', '.join(SLIPS)}"
-            )
-        return SlipRule(raw)
+        return SlipRule(_one_of(SLIPS, raw, "slip", where))
     if not isinstance(raw, dict):
         raise InstructorError(f"{where}: a slip is a name, or a table with name, formula and says")
     _check_keys(raw, {"name", "formula", "says"}, f"{where}, slip")
@@ -222,7 +228,7 @@ def _figure_from(raw: Mapping[str, Any], where: str) -> Figure | None:
 
 
 def _texts(raw: Mapping[str, Any], key: str, where: str) -> Mapping[str, str]:
-    table = _entry(raw, key, dict, where, {})
+    table: dict[str, str] = _entry(raw, key, dict, where, {})
     if any(not isinstance(text, str) for text in table.values()):
         raise InstructorError(f"{where}: every entry of {key} is text in quotes")
     return table

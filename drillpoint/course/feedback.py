@@ -72,7 +72,7 @@ def _mark_view(mark: Mark) -> dict[str, Any]:
         "state": verdict.state,
         "points": number_text(mark.points),
         "out_of": number_text(question.task.points),
-        "text": " ".join(question.text.split()),
+        "text": question.text,
         "asks": question.asks,
         "svg": _figure(question) if question.task.figure else "",
         "options": [

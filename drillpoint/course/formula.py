@@ -118,31 +118,23 @@ def sample_points(domain: tuple[tuple[str, float, float], ...]) -> tuple[Values,
 # A class types the same few formulas over and over; the bound keeps memory flat.
 @lru_cache(maxsize=2048)
 def _read(text: str, names: tuple[str, ...], result: str) -> Formula:
-    from lark.exceptions import UnexpectedCharacters, UnexpectedEOF, UnexpectedToken, VisitError
+    from lark.exceptions import UnexpectedCharacters, UnexpectedInput
 
     examples = examples_in(names)
     plain = _right_hand_side(text.translate(LOOK_ALIKES).translate(_BRACKETS), result)
     _check_brackets(plain, text, examples)
     reader = FormulaBuilder(text, names)
     try:
-        node = reader.transform(parser().parse(plain))
-    except UnexpectedCharacters as error:
-        place = error.pos_in_stream
-        raise ReadingError(_unexpected(plain[place]), text, place, examples) from None
-    except (UnexpectedToken, UnexpectedEOF) as error:
-        place = error.pos_in_stream if isinstance(error.pos_in_stream, int) else len(plain)
-        if isinstance(error, UnexpectedToken) and error.token.type == "$END":
-            place = len(plain.rstrip())
-        reason = (
-            "The formula ends too early."
-            if place >= len(plain.rstrip())
-            else "The formula cannot go on like this here."
-        )
-        raise ReadingError(reason if plain.strip() else "There is no formula here.", text, place, examples) from None
-    except VisitError as error:
-        if isinstance(error.orig_exc, ReadingError):
-            raise error.orig_exc from None
-        raise
+        tree = parser().parse(plain)
+    except UnexpectedInput as error:
+        end = len(plain.rstrip())
+        # At the very end the parser gives no usable place.
+        place = error.pos_in_stream if error.pos_in_stream is not None else end
+        at_end = place >= end or getattr(getattr(error, "token", None), "type", "") == "$END"
+        place = end if at_end else place
+        reason = _unexpected(plain, place, isinstance(error, UnexpectedCharacters))
+        raise ReadingError(reason, text, place, examples) from None
+    node = reader.transform(tree)
     formula = Formula(text, node.text, frozenset(reader.used), node.evaluate)
     if not reader.used and math.isnan(formula.at({})):
         raise ReadingError("This has no finite value.", text, 0, examples)
@@ -172,9 +164,11 @@ def _check_brackets(plain: str, text: str, examples: tuple[str, ...]) -> None:
         raise ReadingError("This bracket is never closed.", text, opened[-1], examples)
 
 
-def _unexpected(sign: str) -> str:
-    return (
-        "Only the right-hand side of the equation is asked for."
-        if sign == "="
-        else "This sign cannot be read in a formula."
-    )
+def _unexpected(plain: str, place: int, sign: bool) -> str:
+    if not plain.strip():
+        return "There is no formula here."
+    if place >= len(plain.rstrip()):
+        return "The formula ends too early."
+    if plain[place] == "=":
+        return "Only the right-hand side of the equation is asked for."
+    return "This sign cannot be read in a formula." if sign else "The formula cannot go on like this here."

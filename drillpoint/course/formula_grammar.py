@@ -12,7 +12,7 @@ from functools import cache
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Any
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from drillpoint.course.reading import MOST_DIGITS, ReadingError
 
@@ -162,32 +162,29 @@ class FormulaBuilder:
         return Node(lambda v: -a.evaluate(v), f"−{_in(a, _PRODUCT)}", _SUM, a.start, bare=a.bare)
 
     def multiply(self, a: Node, b: Node) -> Node:
-        return Node(lambda v: a.evaluate(v) * b.evaluate(v), f"{_in(a, _PRODUCT)}·{_in(b, _PRODUCT)}", _PRODUCT, a.start,
-                     a.number, b.bare)  # fmt: skip
+        text = f"{_in(a, _PRODUCT)}·{_in(b, _PRODUCT)}"
+        return Node(lambda v: a.evaluate(v) * b.evaluate(v), text, _PRODUCT, a.start, a.number, b.bare)
 
     def divide(self, a: Node, b: Node) -> Node:
         if b.parts > 1:
             raise self.refuse("What is divided by what? Put brackets after the /, or a * between.", b.start)
         if a.bare and b.number:
             raise self.refuse("Is the angle divided, or the function? Put brackets after the function.", b.start)
-        return Node(lambda v: a.evaluate(v) / b.evaluate(v), f"{_in(a, _PRODUCT)}/{_in(b, _POWER)}", _PRODUCT, a.start,
-                     a.number, b.bare)  # fmt: skip
+        text = f"{_in(a, _PRODUCT)}/{_in(b, _POWER)}"
+        return Node(lambda v: a.evaluate(v) / b.evaluate(v), text, _PRODUCT, a.start, a.number, b.bare)
 
     def side_by_side(self, a: Node, b: Node) -> Node:
         if b.number:
             raise self.refuse("A sign is missing between these two.", b.start)
         if a.bare_number:
             raise self.refuse("How much belongs to the function? Put brackets after it.", b.start)
-        product = self.multiply(a, b)
-        return Node(
-            product.evaluate, product.text, _PRODUCT, a.start, a.number, b.bare, b.bare_number, a.parts + b.parts
-        )
+        return evolve(self.multiply(a, b), bare_number=b.bare_number, parts=a.parts + b.parts)
 
     def power(self, a: Node, b: Node) -> Node:
         if a.bare:
             raise self.refuse("Is the angle raised, or the function? Put brackets after the function.", a.start)
-        return Node(lambda v: math.pow(a.evaluate(v), b.evaluate(v)), f"{_in(a, _ATOM)}^{_in(b, _ATOM)}", _POWER, a.start,
-                     a.number)  # fmt: skip
+        text = f"{_in(a, _ATOM)}^{_in(b, _ATOM)}"
+        return Node(lambda v: math.pow(a.evaluate(v), b.evaluate(v)), text, _POWER, a.start, a.number)
 
     def superscript(self, a: Node, sign: Token) -> Node:
         return self.power(a, self.number(sign))

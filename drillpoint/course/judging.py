@@ -8,9 +8,10 @@ from attrs import frozen
 
 from drillpoint.course.answer_form import Answer
 from drillpoint.course.formula import Formula, same_values, values_at
+from drillpoint.course.numbers import Numbers, Wrong
 from drillpoint.course.reading import Reading, ReadingError, unit_and_factor
 from drillpoint.course.slips import ROUNDED_EARLY, ROUNDED_EARLY_SAYS, ROUNDING_SHARE
-from drillpoint.course.variant import Numbers, Question, Wrong
+from drillpoint.course.variant import Question
 
 RIGHT, PARTLY, WRONG, UNREADABLE, MISSING = "right", "partly right", "not right", "could not be read", "not answered"
 NO_SLIP = "It is none of the usual slips; go through the worked line step by step."

@@ -137,7 +137,8 @@ def _foreign(hand_in: HandIn, exercise_set: ExerciseSet) -> str:
     if hand_in.set != exercise_set.id:
         return f"it belongs to another set, “{_plain(hand_in.set)}”"
     if hand_in.version < exercise_set.version:
-        return f"it answers version {hand_in.version} of the set, which is now version {exercise_set.version}: other numbers"
+        now = f"which is now version {exercise_set.version}: other numbers"
+        return f"it answers version {hand_in.version} of the set, {now}"
     if hand_in.version > exercise_set.version:
         return f"it answers version {hand_in.version} of the set; the set here is only version {exercise_set.version}"
     return ""
@@ -182,7 +183,8 @@ def _last_answers(
             problems.append(f"{path} was altered after it was made (its digest does not match); marked as it stands")
     if len(hand_ins) > 1:
         problems.append(
-            f"{len(hand_ins)} hand-in files ({', '.join(path for path, _ in hand_ins)}): the last answer to each task counts"
+            f"{len(hand_ins)} hand-in files ({', '.join(path for path, _ in hand_ins)}): "
+            "the last answer to each task counts"
         )
     known = {task.id: number for number, task in enumerate(exercise_set.tasks, start=1)}
     given: dict[str, list[tuple[str, str, str, AnswerRecord]]] = {}
@@ -199,9 +201,8 @@ def _last_answers(
         typed = list(dict.fromkeys(record.typed for *_, record in records))
         if len(typed) > 1:
             earlier = ", ".join(f"“{_plain(text)}”" for text in typed if text != last[task_id].typed)
-            problems.append(
-                f"task {known[task_id]} answered more than once: “{_plain(last[task_id].typed)}” counts, earlier {earlier}"
-            )
+            counts = f"“{_plain(last[task_id].typed)}” counts, earlier {earlier}"
+            problems.append(f"task {known[task_id]} answered more than once: {counts}")
     return last
 
 
@@ -212,16 +213,14 @@ def _about_marks(marks: Sequence[Mark]) -> list[str]:
         said.append(f"not answered: task {', '.join(unanswered)}")
     for mark in marks:
         if mark.verdict.state == UNREADABLE:
-            said.append(
-                f"task {mark.question.number} could not be read: “{_plain(mark.typed or '')}” ({mark.verdict.message.rstrip('.')})"
-            )
+            why = mark.verdict.message.rstrip(".")
+            said.append(f"task {mark.question.number} could not be read: “{_plain(mark.typed or '')}” ({why})")
     for mark in marks:
         if mark.also_right_for:
             named = ", ".join(mark.also_right_for[:_NAMED_AT_MOST])
             more = len(mark.also_right_for) - _NAMED_AT_MOST
-            said.append(
-                f"task {mark.question.number} is right for the numbers of {named}{f' and {more} more' if more > 0 else ''}"
-            )
+            named += f" and {more} more" if more > 0 else ""
+            said.append(f"task {mark.question.number} is right for the numbers of {named}")
     return said
 
 

@@ -67,7 +67,7 @@ class Asked:
     def html(self) -> str:
         """The question as HTML: title, text, drawing if there is one, and what to give."""
         question = self.question
-        parts = [f"<strong>{html.escape(question.task.title)}</strong>", html.escape(" ".join(question.text.split()))]
+        parts = [f"<strong>{html.escape(question.task.title)}</strong>", html.escape(question.text)]
         if question.task.figure is not None:
             svg, alt = question_figure(question)
             parts.append(f'<span role="img" aria-label="{html.escape(alt, quote=True)}">{svg}</span>')
@@ -133,7 +133,7 @@ class Asked:
         options = "".join(
             f"\n  {letter}: {shown}" for letter, (shown, _) in zip(question.form.letters, question.options, strict=True)
         )
-        return f"{question.task.title}: {' '.join(question.text.split())}{options}\n{question.asks}"
+        return f"{question.task.title}: {question.text}{options}\n{question.asks}"
 
     def _repr_mimebundle_(self, **_: Any) -> dict[str, Any]:
         """The widget where it can be shown, beside the same question as HTML and as text."""

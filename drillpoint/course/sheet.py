@@ -18,13 +18,15 @@ FORMAT = "drillpoint sheet"
 FORMAT_VERSION = 1
 
 _HOW_TO = """\
-**How to answer.** Click into a grey cell and press Shift+Enter: an answer box appears. Type into it and press Enter; the
-line below says how your answer was read. Or write the answer into the cell itself, as in `answer("{name}/1", "12.3 mm")`,
-and press Shift+Enter. You can write 3.25 or 3,25, fractions such as 7/8 in or 1 7/8 in, and the units mm, cm, in, °, rad.
-What cannot be read costs nothing; change an answer as often as you like: the last one counts. Every answer is saved on
-this machine at once. **To hand in, run the last cell and give the file it names to your instructor.**
+**How to answer.** Click into a grey cell and press Shift+Enter: an answer box appears. Type into it and press Enter;
+the line below says how your answer was read. Or write the answer into the cell itself, as in
+`answer("{name}/1", "12.3 mm")`, and press Shift+Enter. You can write 3.25 or 3,25, fractions such as 7/8 in or
+1 7/8 in, and the units mm, cm, in, °, rad. What cannot be read costs nothing; change an answer as often as you like:
+the last one counts. Every answer is saved on this machine at once.
 
-*On paper: write your answers on the lines.*"""
+**To hand in, run the last cell and give the file it names to your instructor.** On paper: write your answers on the
+lines."""
+_LINE = "\\_" * 24
 _CAUTION = """\
 *Grinding and drilling can hurt you. This sheet is arithmetic; at the machine follow your local rules, the maker's
 instructions and a qualified instructor: eye protection, no gloves near a turning drill, work clamped.*"""
@@ -59,9 +61,10 @@ def _form_entry(form: AnswerForm) -> dict[str, Any]:
 def sheet_notebook(exercise_set: ExerciseSet, student: Student, questions: list[Question]) -> dict[str, Any]:
     """Make the notebook, as plain data in the notebook format 4.5. It reads well on paper and without a kernel."""
     who = f"{student.name} ({student.id})" if student.name and student.name != student.id else student.id
+    course = escape_markdown(exercise_set.course)
     head = [
         f"# {exercise_set.title}",
-        f"**Sheet of {escape_markdown(who)}** · {escape_markdown(exercise_set.course)} · version {exercise_set.version}",
+        f"**Sheet of {escape_markdown(who)}** · {course} · version {exercise_set.version}",
     ]
     head += [escape_markdown(" ".join(exercise_set.about.split())), _HOW_TO.format(name=exercise_set.id), _CAUTION]
     name = exercise_set.id
@@ -92,7 +95,7 @@ def question_markdown(question: Question) -> str:
     """One task as Markdown: the question, its drawing, what to give, hints that open on a click, a line for paper."""
     parts = [
         f"## Task {question.number} · {escape_markdown(question.task.title)}",
-        escape_markdown(" ".join(question.text.split())),
+        escape_markdown(question.text),
     ]
     if question.task.figure is not None:
         svg, alt = question_figure(question)
@@ -105,21 +108,19 @@ def question_markdown(question: Question) -> str:
     parts += [
         f"<details><summary>Hint {n}</summary>{hint}</details>" for n, hint in enumerate(question.task.hints, start=1)
     ]
-    parts.append(
-        f"Answer {question.number} ({escape_markdown(question.form.beside)}): \\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_"
-    )
+    parts.append(f"Answer {question.number} ({escape_markdown(question.form.beside)}): {_LINE}")
     return "\n\n".join(parts)
 
 
 def question_figure(question: Question) -> tuple[str, str]:
-    """Draw a task's figure with its numbers: the SVG, and the sentence that takes its place for those who cannot see it."""
+    """Draw a task's figure with its numbers: the SVG, and the sentence that takes its place."""
     from drillpoint.drawing import draw
 
     figure = question.task.figure
     if figure is None:
         raise InstructorError(f"task {question.task.id} has no drawing")
     values = {name: given.value for name, given in question.numbers.givens.items()}
-    picture = draw(figure.view, hide=figure.hide, **values)
+    picture = draw(figure.view, units="mm", hide=figure.hide, **values)
     return picture.svg, picture.alt
 
 

@@ -49,7 +49,7 @@ def test_typed_html_is_shown_never_run(folder):
     assert status_line('"><b>').count("<b>") == 0
 
 
-def test_an_error_while_saving_is_shown(folder, monkeypatch):
+def test_an_error_while_saving_is_shown(folder):
     row, line = answer("1", folder=folder).children
     (folder / "lips.answers.json").write_text("{")
     row.children[0].value = "3"

@@ -10,7 +10,7 @@ FORMS = [
     AnswerForm("number", "in"),
     AnswerForm("number", "°"),
     AnswerForm("number", ""),
-    AnswerForm("formula", names=["D", "κ"], symbol="h"),
+    AnswerForm("formula", names=("D", "κ"), symbol="h"),
     AnswerForm("choice", letters="abc"),
     AnswerForm("judgement", "°"),
 ]

@@ -112,7 +112,7 @@ def test_a_place_that_cannot_be_written(tmp_path, capsys):
 
 
 def test_a_gradebook_that_is_open_in_a_spreadsheet(tmp_path, capsys, monkeypatch):
-    def held(path, data):
+    def held(path, _):
         raise PermissionError(13, "Permission denied", str(path))
 
     monkeypatch.setattr("drillpoint.course.safe_file.write_safely", held)
@@ -133,11 +133,17 @@ def test_only_the_standard_library_until_a_command_runs():
 
 def test_marking_needs_no_numpy_sympy_or_widgets(tmp_path):
     program = (
-        "import sys; from drillpoint.__main__ import main\n"
-        f"code = main(['mark', {str(DEMO / 'hand-ins')!r}, '--set', 'lips', '--roster', {str(DEMO / 'roster.csv')!r}, '--out', {str(tmp_path / 'g.csv')!r}])\n"
+        "import sys; from drillpoint.course.commands import COMMANDS; import argparse\n"
+        "parser = argparse.ArgumentParser(); mark = COMMANDS[1]; mark.add_arguments(parser)\n"
+        "code = mark.run(parser.parse_args(sys.argv[1:]))\n"
         "print(code, [m for m in ('numpy', 'sympy', 'ipywidgets', 'matplotlib', 'IPython') if m in sys.modules])"
     )
+    arguments = [DEMO / "hand-ins", "--set", "lips", "--roster", DEMO / "roster.csv", "--out", tmp_path / "g.csv"]
     done = subprocess.run(
-        [sys.executable, "-c", program], capture_output=True, text=True, check=True, cwd=EXERCISES.parent
+        [sys.executable, "-c", program, *map(str, arguments)],
+        capture_output=True,
+        text=True,
+        check=True,
+        cwd=EXERCISES.parent,
     )
     assert done.stdout.strip().splitlines()[-1] == "0 []"

@@ -1,4 +1,4 @@
-"""The invented class: the committed files are what the generator makes, and marking finds what each student intended."""
+"""The invented class: its files are what the generator makes, and marking finds what each student intended."""
 
 import pytest
 

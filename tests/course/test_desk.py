@@ -33,8 +33,11 @@ def test_answers_in_any_order_and_says_how_they_were_read(folder, capsys):
     assert "Task 4: read as D/2·cot(κ)." in said
     assert "Task 6: read as 118°." in said
     assert saved(folder) == {
-        "lip-length": "5,15", "point-height": "1 7/8 in", "point-height-formula": "h = D/2*cot κ", "point-angle-from-lip": "118",
-    }  # fmt: skip
+        "lip-length": "5,15",
+        "point-height": "1 7/8 in",
+        "point-height-formula": "h = D/2*cot κ",
+        "point-angle-from-lip": "118",
+    }
 
 
 def test_running_a_cell_again_neither_loses_nor_doubles(folder):

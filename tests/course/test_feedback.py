@@ -37,7 +37,7 @@ class Outline(HTMLParser):
         if "id" in attributes:
             self.ids.append(attributes["id"])
 
-    def handle_startendtag(self, tag, attributes):
+    def handle_startendtag(self, tag, _):
         self.tags.add(tag)
 
     def handle_endtag(self, tag):

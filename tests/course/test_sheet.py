@@ -31,7 +31,7 @@ def test_it_is_a_valid_notebook(folder):
             assert cell.outputs == []
 
 
-def test_every_task_has_its_question_unit_tolerance_box_and_line_for_paper(folder, lips, variants):
+def test_every_task_has_its_question_unit_tolerance_box_and_line_for_paper(folder, variants):
     student = folder.name
     cells = {cell.id: cell.source for cell in nbformat.read(folder / "lips.ipynb", as_version=4).cells}
     for question in variants.questions(student):

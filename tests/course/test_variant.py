@@ -128,9 +128,13 @@ def test_the_same_numbers_in_another_process(variants):
     )
     for seed in ("1", "2"):
         done = subprocess.run(
-            [sys.executable, "-c", program, str(EXERCISES / "lips.toml")], capture_output=True, text=True, check=True, cwd=EXERCISES.parent,
-            env={**os.environ, "PYTHONHASHSEED": seed, "PYTHONPATH": str(EXERCISES.parent), "PYTHONIOENCODING": "utf-8"},
-        )  # fmt: skip
+            [sys.executable, "-c", program, str(EXERCISES / "lips.toml")],
+            capture_output=True,
+            encoding="utf-8",
+            check=True,
+            cwd=EXERCISES.parent,
+            env={**os.environ, "PYTHONHASHSEED": seed, "PYTHONIOENCODING": "utf-8"},
+        )
         assert done.stdout.strip() == str([q.text for q in variants.questions("s07")])
 
 
@@ -177,7 +181,8 @@ point_angle = [70, 118]
 def test_unknown_placeholder(tmp_path):
     path = tmp_path / "small.toml"
     path.write_text(
-        'set = "s"\ntitle = "S"\ncourse = "C"\nversion = 1\n[[task]]\nid = "h"\ntitle = "H"\ntext = "{diametre} {0.__class__}"\n'
+        'set = "s"\ntitle = "S"\ncourse = "C"\nversion = 1\n[[task]]\nid = "h"\ntitle = "H"\n'
+        'text = "{diametre} {0.__class__}"\n'
         'relation = "point_height"\n[task.givens]\ndiameter = [8]\npoint_angle = [118]\n',
         encoding="utf-8",
     )

@@ -1,0 +1,159 @@
+"""The numbers of one task: what is given, what is right, what each slip gives, and whether they may be handed out."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping, Sequence
+from functools import partial
+
+from attrs import frozen
+
+from drillpoint.course.computing import right_value, wrong_value
+from drillpoint.course.exercise import GivenValue, Task
+from drillpoint.course.formula import read_formula, same_values, sample_points
+from drillpoint.course.reading import unit_and_factor, with_unit
+from drillpoint.course.slips import SLIPS, Derivation
+from drillpoint.errors import DrillpointError
+from drillpoint.quantities import QUANTITIES
+
+LETTERS = "abcd"
+FEWEST_OPTIONS = 3
+# A slip must lie this many tolerances from the right value, so that neither can pass as the other.
+APART = 2.0
+
+
+@frozen
+class Wrong:
+    """What one slip gives: one value, or for a formula a value at each sampling point."""
+
+    name: str
+    says: str
+    values: tuple[float, ...]
+
+
+Option = tuple[str, Wrong | None]
+"""What one option of a choice shows, and the slip it stands for; None for the right one."""
+
+
+@frozen
+class Numbers:
+    """The numbers of one variant. Values are in the library's units; a formula has one at each sampling point."""
+
+    givens: Mapping[str, GivenValue]
+    right: tuple[float, ...]
+    tolerance: float
+    wrong: tuple[Wrong, ...]
+    yes: bool | None = None
+    options: tuple[Option, ...] = ()
+    points: tuple[Mapping[str, float], ...] = ()
+    """For a formula: the sampling points, in the symbols a student uses."""
+
+
+@frozen
+class Unfit:
+    """Numbers that may not be handed out, and why."""
+
+    reason: str
+
+
+def numbers_of(task: Task, indices: Sequence[int]) -> Numbers | Unfit:
+    """Work out one draw: for each given the index of its value."""
+    if task.kind == "formula":
+        return _sampled(task)
+    givens = _drawn(task, indices)
+    values = {name: given.value for name, given in givens.items()}
+    try:
+        right = right_value(task, values)
+    except DrillpointError as error:
+        return Unfit(str(error).splitlines()[0])
+    tolerance = _tolerance(task, right)
+    wrong = tuple(Wrong(name, says, (value,)) for name, says, value in _wrong_values(task, values, right))
+    if reason := _too_near(task, right, tolerance, wrong):
+        return Unfit(reason)
+    options = _options(task, right, wrong) if task.kind == "choice" else ()
+    if task.kind == "choice" and len(options) < FEWEST_OPTIONS:
+        return Unfit(f"fewer than {FEWEST_OPTIONS} different options")
+    return Numbers(givens, (right,), tolerance, wrong, _is_yes(task, right), options)
+
+
+def _drawn(task: Task, indices: Sequence[int]) -> dict[str, GivenValue]:
+    givens: dict[str, GivenValue] = {}
+    for given, index in zip(task.givens, indices, strict=True):
+        drawn = given.values[index]
+        if given.share_of:
+            share = drawn.value * givens[given.share_of].value
+            value = round(round(share / given.step) * given.step, 9)
+            drawn = GivenValue(value, with_unit(f"{value:g}", QUANTITIES[given.name].unit))
+        givens[given.name] = drawn
+    return givens
+
+
+def _tolerance(task: Task, right: float) -> float:
+    if task.tolerance.percent:
+        return abs(right) * task.tolerance.percent / 100
+    return task.tolerance.last_digit * 10.0**-task.decimals * unit_and_factor(task.unit)[1]
+
+
+def _too_near(task: Task, right: float, tolerance: float, wrong: Sequence[Wrong]) -> str:
+    """Say what could pass as right although it is wrong; empty if nothing could."""
+    for slip in wrong:
+        if abs(slip.values[0] - right) <= APART * tolerance:
+            return f"“{slip.name}” gives {slip.values[0]:.5g}, which passes for the right {right:.5g}"
+    limit = _limit(task)
+    if limit is not None and abs(right - limit) <= 2 * APART * tolerance:
+        return f"the value {right:.5g} is too near the limit {limit:g} to be judged"
+    return ""
+
+
+def _limit(task: Task) -> float | None:
+    return task.at_least if task.at_least is not None else task.at_most
+
+
+def _is_yes(task: Task, right: float) -> bool | None:
+    limit = _limit(task)
+    return None if limit is None else (right > limit) == (task.at_least is not None)
+
+
+def _wrong_values(task: Task, values: Mapping[str, float], right: float) -> Iterator[tuple[str, str, float]]:
+    derivation = Derivation(partial(wrong_value, task), values, right, task.asked)
+    for rule in task.slips:
+        if rule.formula:
+            says, found = rule.says, iter([read_formula(rule.formula, tuple(values)).at(values)])
+        else:
+            says, found = SLIPS[rule.name].says, SLIPS[rule.name].wrong(derivation)
+        for value in found:
+            # A slip that changes nothing here (the sine of 180° minus an angle) is not a wrong value.
+            if math.isfinite(value) and not math.isclose(value, right, rel_tol=1e-9):
+                yield rule.name, says, value
+
+
+def _options(task: Task, right: float, wrong: Sequence[Wrong]) -> tuple[Option, ...]:
+    factor = unit_and_factor(task.unit)[1]
+
+    def shown(value: float) -> str:
+        return with_unit(f"{value / factor:.{task.decimals}f}", task.unit)
+
+    options: dict[str, Wrong | None] = {shown(right): None}
+    for slip in wrong:
+        if len(options) < len(LETTERS) and slip.values[0] > 0:
+            options.setdefault(shown(slip.values[0]), slip)
+    return tuple(options.items())
+
+
+def _sampled(task: Task) -> Numbers | Unfit:
+    """The right formula and its slips, as values at eight points of the task's own domain."""
+    domain = {given.name: [value.value for value in given.values] for given in task.givens}
+    points = sample_points(tuple((name, min(values), max(values)) for name, values in domain.items()))
+    right = tuple(wrong_value(task, point) for point in points)
+    found: dict[tuple[str, int], tuple[str, list[float]]] = {}
+    for point, value in zip(points, right, strict=True):
+        count: dict[str, int] = {}
+        for name, says, wrong in _wrong_values(task, point, value):
+            count[name] = count.get(name, 0) + 1
+            found.setdefault((name, count[name]), (says, []))[1].append(wrong)
+    slips = tuple(Wrong(name, says, tuple(v)) for (name, _), (says, v) in found.items() if len(v) == len(points))
+    if any(same_values(right, slip.values) for slip in slips):
+        return Unfit("a slip gives the right formula")
+    meanings = {symbol: read_formula(meaning, tuple(points[0])) for symbol, meaning in task.names.items()}
+    typed = tuple({symbol: meaning.at(point) for symbol, meaning in meanings.items()} for point in points)
+    return Numbers({}, right, 0.0, slips, points=typed)
