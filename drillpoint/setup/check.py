@@ -88,11 +88,11 @@ def _before_setting_up(places: Places) -> Iterator[Finding]:
     folder = places.environment
     yield _try("Making environments", require_python, "this Python can")
     if can_write(folder):
-        yield Finding("Project folder", "ok", f"may be written ({places.project})")
+        yield Finding("Environment", "ok", f"may be made in {folder}")
     else:
         cure = "copy the drillpoint folder to a place of your own and start again there"
-        yield Finding("Project folder", "missing", f"not allowed to write in {places.project}; {cure}")
-    yield _try("Disk", lambda: require_space(places.project, "open"), "enough space")
+        yield Finding("Environment", "missing", f"not allowed to write in {folder.parent}; {cure}")
+    yield _try("Disk", lambda: require_space(folder, "open"), "enough space")
     state = "half-made or out of date; `open` makes it anew" if folder.exists() else "not set up yet; `open` does it"
     yield Finding("Packages", "note", state)
     yield _index(places)
@@ -106,10 +106,10 @@ def _index(places: Places) -> Finding:
     pins = {pin.name: pin for pin in Environment.of(places).sections["open"].pins}
     with tempfile.TemporaryDirectory() as scratch:
         requirements = Path(scratch) / "requirements.txt"
-        requirements.write_text(pins["attrs"].text, encoding="utf-8")
+        requirements.write_text(pins["anywidget"].text, encoding="utf-8")
         asked = subprocess.run(  # noqa: S603
             [
-                *(sys.executable, "-m", "pip", "--disable-pip-version-check", "--no-input", "--retries", "0"),
+                *(sys.executable, "-m", "pip", "--disable-pip-version-check", "--no-input", "--retries", "1"),
                 *("--timeout", "20", "download", "--require-hashes", "--no-deps", "--only-binary=:all:"),
                 *("--dest", scratch, "--requirement", str(requirements)),
             ],

@@ -34,8 +34,17 @@ _PATH_LINE = "import os, sys; sys.path.append(os.path.dirname(sys.prefix))\n"
 _GUARD = "drillpoint.guard"
 _OWN = "drillpoint.txt"
 MODULES: dict[str, tuple[str, ...]] = {
-    "open": tuple(
-        ["anywidget", "attrs", "cattrs", "ipywidgets", "jinja2", "jupyterlab", "lark", "matplotlib", "numpy", "sympy"]
+    "open": (
+        "anywidget",
+        "attrs",
+        "cattrs",
+        "ipywidgets",
+        "jinja2",
+        "jupyterlab",
+        "lark",
+        "matplotlib",
+        "numpy",
+        "sympy",
     ),
     "test": ("hypothesis", "mypy", "nbval", "playwright", "pytest", "pytest_benchmark"),
 }
@@ -195,7 +204,8 @@ def require_python() -> None:
 
 def require_space(folder: Path, section: str) -> None:
     """Refuse to begin on a disk that will not hold it."""
-    free = shutil.disk_usage(folder).free
+    present = next(place for place in (folder, *folder.parents) if place.exists())
+    free = shutil.disk_usage(present).free
     if free < SPACE_NEEDED[section]:
         raise SetupError(
             f"The disk is too full: {free / 1e6:.0f} MB are free where {folder} lies and "

@@ -39,8 +39,13 @@ class Places:
 
     @property
     def environment(self) -> Path:
-        """The environment that belongs to the project folder."""
-        return self.project / ".venv"
+        """Where the environment is, or will be made."""
+        return (self.unpacked if self.installed else self.project) / ".venv"
+
+    @property
+    def unpacked(self) -> Path:
+        """Where an installed package is laid out as a project folder when it needs one."""
+        return self.state / "project"
 
     @property
     def lessons(self) -> Path:
@@ -76,7 +81,7 @@ def is_project(folder: Path) -> bool:
 
 def can_write(folder: Path) -> bool:
     """Whether files can be made in this folder, or in the nearest one above that exists."""
-    while not folder.exists() and folder.parent != folder:
+    while not os.path.exists(folder) and folder.parent != folder:  # noqa: PTH110 - Path's raises where it may not look
         folder = folder.parent
     try:
         with tempfile.TemporaryFile(dir=folder):
@@ -91,7 +96,7 @@ def unpack(places: Places) -> Places:
     The installed tests need it: they look at the project as a whole, and write caches next to it.
     """
     package = places.project.parent
-    project = places.state / "project"
+    project = places.unpacked
     try:
         project.mkdir(parents=True, exist_ok=True)
         for old in project.iterdir():
