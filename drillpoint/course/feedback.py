@@ -99,13 +99,15 @@ def _slips(result: ClassResult) -> list[dict[str, Any]]:
         for mark in entry.marks:
             if mark.verdict.slip:
                 found.setdefault(mark.verdict.slip, []).append((mark.question.number, entry.student.id))
-    ordered = sorted(found.items(), key=lambda item: (-len(item[1]), item[0]))
+    people = {name: list(dict.fromkeys(student for _, student in places)) for name, places in found.items()}
+    ordered = sorted(found.items(), key=lambda item: (-len(people[item[0]]), -len(item[1]), item[0]))
     return [
         {
             "name": name,
+            "people": len(people[name]),
             "count": len(places),
             "tasks": ", ".join(str(number) for number in sorted({number for number, _ in places})),
-            "students": ", ".join(dict.fromkeys(student for _, student in places)),
+            "students": ", ".join(people[name]),
         }
         for name, places in ordered
     ]
@@ -115,14 +117,22 @@ def _task_view(result: ClassResult, index: int) -> dict[str, Any]:
     verdicts = [entry.marks[index].verdict for entry in result.students]
     states = Counter(verdict.state for verdict in verdicts)
     slips = Counter(verdict.slip for verdict in verdicts if verdict.slip)
-    # The first in the alphabet among equals, so that the page is the same every time.
-    slip = min(slips.items(), key=lambda item: (-item[1], item[0]), default=("", 0))
     return {
         "number": index + 1,
         "title": result.set.tasks[index].title,
         "counts": [states[state] for state in _STATES],
-        "slip": f"{slip[0]} ({slip[1]})" if slip[1] else "none",
+        "slip": _most_frequent(slips),
     }
+
+
+def _most_frequent(slips: Counter[str]) -> str:
+    if not slips:
+        return "none"
+    # The first in the alphabet among equals, so that the page is the same every time.
+    name, count = min(slips.items(), key=lambda item: (-item[1], item[0]))
+    if count == 1 and len(slips) > 1:
+        return f"{len(slips)} different, once each"
+    return f"{name} ({count})"
 
 
 def _student_view(entry: StudentResult, pages: str) -> dict[str, Any]:

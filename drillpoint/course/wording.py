@@ -82,7 +82,9 @@ def _in_full(worked: Worked, *, numbers: bool = True) -> str:
     if not numbers:
         letters = [line.text.rsplit(" = ", 2)[0] for line in worked.where]
         return worked.formula.text + (f" with {', '.join(letters)}" if letters else "")
-    where = f"\nwith {', '.join(line.text for line in worked.where)}" if worked.where else ""
+    # Hard spaces, so that a narrow page breaks the line between two letters and not inside an equation.
+    letters = [line.text.replace(" ", "\u00a0") for line in worked.where]
+    where = f"\nwith {', '.join(letters)}" if letters else ""
     return f"{worked.formula.text}{where}\n{worked.text}"
 
 
