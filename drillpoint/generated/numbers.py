@@ -72,7 +72,7 @@ TEMPLATES = {
             ],
             [
                 "δ = 180° − ψ = 180° − ⟦chisel_edge_angle⟧ = ⟦delta⟧",
-                "\\delta = \\pi - \\psi = \\pi - ⟦chisel_edge_angle⟧ = ⟦delta⟧"
+                "\\delta = 180^{\\circ} - \\psi = 180^{\\circ} - ⟦chisel_edge_angle⟧ = ⟦delta⟧"
             ]
         ]
     },
@@ -86,9 +86,9 @@ TEMPLATES = {
     },
     "chisel_edge_angle": {
         "formula_text": "ψ = 180° − atan(cot κ/tan α_x)",
-        "formula_latex": "\\psi = \\pi - \\arctan\\left(\\frac{\\cot{\\left(\\kappa \\right)}}{\\tan{\\left(\\alpha_x \\right)}}\\right)",
+        "formula_latex": "\\psi = 180^{\\circ} - \\arctan\\left(\\frac{\\cot{\\left(\\kappa \\right)}}{\\tan{\\left(\\alpha_x \\right)}}\\right)",
         "text": "180° − atan(cot ⟦kappa⟧/tan ⟦axial_relief⟧)",
-        "latex": "\\pi - \\arctan\\left(\\frac{\\cot{\\left(⟦kappa⟧ \\right)}}{\\tan{\\left(⟦axial_relief⟧ \\right)}}\\right)",
+        "latex": "180^{\\circ} - \\arctan\\left(\\frac{\\cot{\\left(⟦kappa⟧ \\right)}}{\\tan{\\left(⟦axial_relief⟧ \\right)}}\\right)",
         "abbreviations": [
             "kappa"
         ],
@@ -151,9 +151,9 @@ TEMPLATES = {
     },
     "heel_clearance": {
         "formula_text": "q = 2·ω + 180° − 2·δ",
-        "formula_latex": "q = 2 \\omega + \\pi - 2 \\delta",
+        "formula_latex": "q = 2 \\omega + 180^{\\circ} - 2 \\delta",
         "text": "2·⟦omega⟧ + 180° − 2·⟦delta_plane⟧",
-        "latex": "2 ⟦omega⟧ + \\pi - 2 ⟦delta_plane⟧",
+        "latex": "2 ⟦omega⟧ + 180^{\\circ} - 2 ⟦delta_plane⟧",
         "abbreviations": [
             "omega",
             "kappa",

@@ -41,8 +41,8 @@ def read_array(name: str, given: Any) -> tuple[Any, tuple[str, ...]]:
         acute = (values >= LEAST_ACUTE) & (values < 90)
         notes = (f"{int(acute.sum())} chisel edge angles under 90° were read as acute and turned into 180° minus them",)
         values = numpy.where(acute, 180 - values, values)
-    if values.size and not (q.possible.low <= values.min() and values.max() <= q.possible.high):
-        wrong = next(v for v in values.flat if not q.possible.low <= v <= q.possible.high)
+    if values.size and not (values.min() in q.possible and values.max() in q.possible):
+        wrong = next(v for v in values.flat if v not in q.possible)
         raise OutOfRange(out_of_range(q, float(wrong)) if math.isfinite(wrong) else _not_finite(q, float(wrong)))
     return values, notes
 

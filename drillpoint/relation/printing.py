@@ -70,8 +70,9 @@ class _Latex(LatexPrinter):
     def _print_Symbol(self, expr: Any, style: str = "plain") -> str:
         return self.spelling(expr.name)
 
-    def _print_Pi(self, expr: Any) -> str:
-        return r"180^{\circ}"
+    def _print(self, expr: Any, **kwargs: Any) -> str:
+        # Sympy lets pi print itself, before any method of the printer is asked.
+        return r"180^{\circ}" if expr is sympy.pi else super()._print(expr, **kwargs)
 
     def _print_atan2(self, expr: Any, exp: Any = None) -> str:
         over, under = (self._print(a) for a in expr.args)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from typing import Any
 
+from hypothesis import assume
 from hypothesis import strategies as st
 
 from drillpoint.relation import Relation
@@ -26,9 +27,11 @@ def drills(draw: Any) -> dict[str, float]:
     chisel = draw(st.floats(90.0, flattest))
     cot = 1 / math.tan(math.radians(point_angle / 2))
     delta = math.atan2(cot, math.tan(math.radians(axial)))
-    corner = min(web / 2 / math.sin(delta) * (1 + 1e-9), diameter / 2)
+    corner = web / 2 / math.sin(delta) * (1 + 1e-9)
+    assume(corner < 0.98 * diameter / 2)
     radius = corner + draw(st.floats(0.0, 1.0)) * (diameter / 2 - corner)
     tangent = ratio * cot + math.sqrt(1 - ratio**2) * math.tan(math.radians(axial))
+    assume(tangent < math.tan(math.radians(59)))
     return {
         "diameter": diameter,
         "point_angle": point_angle,

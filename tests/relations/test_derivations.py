@@ -66,7 +66,9 @@ def test_a_spoiled_step_is_found(relation: Relation) -> None:
     for number, step in enumerate(relation.derivation):
         if step.kind == "let":
             continue
-        spoiled = attrs.evolve(step, right=lambda s, sp, right=step.right: right(s, sp) * sp.Rational(1001, 1000) + sp.Rational(1, 10**6))
+        spoiled = attrs.evolve(
+            step, right=lambda s, sp, right=step.right: right(s, sp) * sp.Rational(1001, 1000) + sp.Rational(1, 10**6)
+        )
         steps = (*relation.derivation[:number], spoiled, *relation.derivation[number + 1 :])
         assert number in unsound(relation, steps), step.words
 

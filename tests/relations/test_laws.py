@@ -116,7 +116,9 @@ def test_more_relief_turns_the_chisel_edge_on_and_clears_more_heel(drill: dict[s
     angle, relief = drill["point_angle"], drill["axial_relief"]
     first, second = (chisel_edge_angle(point_angle=angle, axial_relief=r) for r in (relief, relief + more))
     assert second > first
-    heels = [heel_clearance(point_angle=angle, axial_relief=r, web_ratio=drill["web_ratio"]) for r in (relief, relief + more)]
+    heels = [
+        heel_clearance(point_angle=angle, axial_relief=r, web_ratio=drill["web_ratio"]) for r in (relief, relief + more)
+    ]
     assert heels[1] > heels[0]
 
 
@@ -127,7 +129,9 @@ def test_relief_grows_from_the_corner_to_the_chisel_edge(drill: dict[str, float]
     inner = relief_at_radius(radius=drill["radius"], **own)
     outer = relief_at_radius(radius=drill["diameter"] / 2, **own)
     assert inner >= outer - 1e-9
-    corner = lip_relief(axial_relief=drill["axial_relief"], point_angle=drill["point_angle"], web_ratio=drill["web_ratio"])
+    corner = lip_relief(
+        axial_relief=drill["axial_relief"], point_angle=drill["point_angle"], web_ratio=drill["web_ratio"]
+    )
     assert outer == pytest.approx(corner, abs=1e-9)
 
 

@@ -1,0 +1,54 @@
+"""The vocabulary is complete, sound and used."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from drillpoint.errors import UnknownGiven
+from drillpoint.quantities import QUANTITIES, Quantity, Span, plain_number, quantity
+from drillpoint.relations import BOOK
+
+
+@pytest.mark.parametrize("q", QUANTITIES.values(), ids=QUANTITIES)
+def test_every_quantity_is_whole(q: Quantity) -> None:
+    assert q.name.isidentifier()
+    assert q.term and q.symbol and q.latex and len(q.meaning) > 20
+    assert q.unit in ("mm", "°", "")
+    assert q.typical in q.possible
+    assert q.usual.low >= q.possible.low or q.usual.low == 0
+    assert q.usual.low < q.usual.high
+
+
+def test_every_quantity_is_used_and_symbols_are_distinct() -> None:
+    used = {q.name for relation in BOOK.values() for q in relation.quantities}
+    assert used == set(QUANTITIES)
+    assert len({q.symbol for q in QUANTITIES.values()}) == len(QUANTITIES)
+
+
+def test_an_unknown_name_gets_the_nearest() -> None:
+    with pytest.raises(UnknownGiven, match="did you mean 'lip_relief'"):
+        quantity("lip_releif")
+    with pytest.raises(UnknownGiven, match="choose from"):
+        quantity("zzzz")
+
+
+@pytest.mark.parametrize(
+    ("value", "decimals", "said"),
+    [(5.154506, 2, "5.15"), (5.0, 2, "5"), (0.125, 2, "0.13"), (-0.001, 2, "0"), (100.0, 0, "100"), (1e-9, 3, "0")],
+)
+def test_plain_numbers(value: float, decimals: int, said: str) -> None:
+    assert plain_number(value, decimals) == said
+
+
+@given(st.floats(-1e6, 1e6), st.integers(0, 6))
+def test_plain_numbers_are_within_half_a_digit(value: float, decimals: int) -> None:
+    assert abs(float(plain_number(value, decimals)) - value) <= 0.5 * 10.0**-decimals * (1 + 1e-9)
+
+
+def test_open_ends_exclude_themselves() -> None:
+    assert 0.0 not in Span(0, 1, open_low=True)
+    assert 1.0 not in Span(0, 1, open_high=True)
+    assert 0.0 in Span(0, 1)
+    assert float("nan") not in Span(0, 1)
