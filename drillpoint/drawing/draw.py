@@ -6,12 +6,12 @@ import math
 from collections.abc import Collection, Mapping
 from functools import cache
 from importlib import import_module
-from types import MappingProxyType, ModuleType
+from types import ModuleType
 from typing import Any, cast
 
 from drillpoint.drawing.picture import Picture
 from drillpoint.drawing.scene import Scene, scene_from_data
-from drillpoint.drawing.showing import Units, describe
+from drillpoint.drawing.showing import Units, describe, read_units
 from drillpoint.drawing.svg import svg
 from drillpoint.errors import LearnerError, UnknownGiven
 from drillpoint.quantities import nearest
@@ -28,7 +28,6 @@ from drillpoint.relations import (
 
 GIVENS = ("diameter", "web", "web_ratio", "point_angle", "chisel_edge_angle", "lip_relief", "axial_relief")
 _RELIEFS = ("chisel_edge_angle", "lip_relief", "axial_relief")
-_UNITS: Mapping[str, Units] = MappingProxyType({"mm": "mm", "inch": "inch", "in": "inch"})
 
 
 def _generated() -> ModuleType:
@@ -65,14 +64,13 @@ def draw(name: str, *, units: str = "mm", hide: Collection[str] = (), **givens: 
     >>> draw("end_view", diameter=10, point_angle=118, web=1.5, chisel_edge_angle=125).save("point.svg")
     """
     shown = scene(name)
-    if units not in _UNITS:
-        raise LearnerError(f"units {units!r} are not known; write units='mm' or units='inch'")
+    written_in = read_units(units)
     values = facts(**givens)
     hidden = frozenset((hide,) if isinstance(hide, str) else hide)
     for quantity in sorted(hidden):
         if quantity not in values:
             raise LearnerError(f"hide: the drawings show no {quantity!r}{nearest(quantity, tuple(values))}")
-    return picture(shown, values, _UNITS[units], hidden)
+    return picture(shown, values, written_in, hidden)
 
 
 def picture(shown: Scene, values: Mapping[str, float], units: Units, hide: frozenset[str] = frozenset()) -> Picture:

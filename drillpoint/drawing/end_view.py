@@ -110,7 +110,9 @@ def _chisel_edge_angle(sheet: Sheet) -> None:
     far_end = (-sp.cos(point.delta), sp.sin(point.delta))
     length = 2 * RADIUS * point.t / sp.sin(point.delta)
     sheet.line("thin", along(centre, far_end, length), along(centre, far_end, sp.Max(length, ARC + OVERRUN)))
-    sheet.line("thin", along(centre, (1, 0), 0), along(centre, (1, 0), ARC + OVERRUN))
+    lip = RADIUS * (point.outer_corner[0] - point.chisel_corner[0])
+    along_lip = (sp.Integer(1), sp.Integer(0))
+    sheet.line("thin", along(centre, along_lip, lip), along(centre, along_lip, sp.Max(lip, ARC + OVERRUN)))
     middle = sheet.angle(centre, ARC, sp.Integer(0), sp.pi - point.delta)
     sheet.line("thin", middle, (LABEL_COLUMN - 22, 415.0), (LABEL_COLUMN - 7, 415.0))
     name = "chisel_edge_angle"

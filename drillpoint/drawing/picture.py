@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Sequence
+from html import escape
 from pathlib import Path
 from typing import Any
 
@@ -31,3 +34,26 @@ class Picture:
             target = target.with_name(target.name + ".svg")
         target.write_text('<?xml version="1.0" encoding="UTF-8"?>\n' + self.svg + "\n", encoding="utf-8", newline="\n")
         return target
+
+
+def side_by_side(pictures: Sequence[Picture]) -> Picture:
+    """Several drawings as one, from left to right."""
+    if len(pictures) == 1:
+        return pictures[0]
+    sizes = [_size(picture.svg) for picture in pictures]
+    width, height = sum(w for w, _ in sizes), max(h for _, h in sizes)
+    alt = " ".join(picture.alt for picture in pictures)
+    parts, left = [], 0
+    for picture, (own, _) in zip(pictures, sizes, strict=True):
+        parts.append(picture.svg.replace("<svg ", f'<svg x="{left}" ', 1))
+        left += own
+    frame = f'viewBox="0 0 {width} {height}" width="{width}" height="{height}" style="max-width: 100%; height: auto"'
+    opening = f'<svg xmlns="http://www.w3.org/2000/svg" role="img" {frame} aria-label="{escape(alt)}">'
+    return Picture("\n".join([opening, *parts, "</svg>"]), alt)
+
+
+def _size(svg: str) -> tuple[int, int]:
+    found = re.search(r'width="(\d+)" height="(\d+)"', svg)
+    if found is None:
+        raise ValueError("a drawing without a size")
+    return int(found[1]), int(found[2])

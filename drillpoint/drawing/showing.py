@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from typing import Literal
 
 from drillpoint.drawing.scene import Sentence
+from drillpoint.errors import LearnerError
 from drillpoint.quantities import QUANTITIES, plain_number
 
 Units = Literal["mm", "inch"]
@@ -16,6 +17,18 @@ Units = Literal["mm", "inch"]
 MM_PER_INCH = 25.4  # exact by definition: international yard and pound agreement of 1959
 SIXTY_FOURTHS = 64
 EXACT = 1e-6  # inch; nearer than this a length is the fraction itself
+
+
+def read_units(units: str) -> Units:
+    """The units asked for.
+
+    Raises LearnerError when they are neither millimetres nor inches.
+    """
+    if units == "mm":
+        return "mm"
+    if units in ("inch", "in"):
+        return "inch"
+    raise LearnerError(f"units {units!r} are not known; write units='mm' or units='inch'")
 
 
 def show(name: str, value: float, units: Units) -> str:

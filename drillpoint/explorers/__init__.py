@@ -1,0 +1,26 @@
+"""Explorers: a drill under the learner's hand.
+
+>>> from drillpoint.explorers import explore
+>>> explore("lips")
+
+`explore` makes a notebook widget, `standalone_page` the same as one page without Python. An explorer says what is
+moved, worked out and drawn, as data; the parts of its script are in browser/.
+"""
+
+import importlib
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from drillpoint.explorers.page import standalone_page
+    from drillpoint.explorers.widget import ExplorerWidget, explore
+
+__all__ = ["ExplorerWidget", "explore", "standalone_page"]
+
+_HOMES = {"explore": "widget", "ExplorerWidget": "widget", "standalone_page": "page"}
+
+
+def __getattr__(name: str) -> Any:
+    # A page needs no widget library, and a widget no page template.
+    if name not in _HOMES:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    return getattr(importlib.import_module(f"{__name__}.{_HOMES[name]}"), name)

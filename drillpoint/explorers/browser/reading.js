@@ -1,0 +1,37 @@
+// Reading what is typed.
+
+const VULGAR = { "½": 1 / 2, "¼": 1 / 4, "¾": 3 / 4, "⅛": 1 / 8, "⅜": 3 / 8, "⅝": 5 / 8, "⅞": 7 / 8, "⅓": 1 / 3, "⅔": 2 / 3 };
+const UNIT_WORDS = [
+  [/^(mm\.?|millimet(re|er)s?)$/, "mm", 1],
+  [/^(cm\.?|centimet(re|er)s?)$/, "mm", 10],
+  [/^(in\.?|inch|inches|"|″|”|“|''|’’|′′)$/, "mm", MM_PER_INCH],
+  [/^(°|º|˚|deg\.?|degrees?)$/, "°", 1],
+];
+const NUMBER = new RegExp(
+  "^([+-]?)\\s*(?:(\\d+)(?:\\s+|-)(\\d+)\\s*/\\s*(\\d+)|(\\d+)\\s*/\\s*(\\d+)|(?:(\\d+)[ -]?)?([½¼¾⅛⅜⅝⅞⅓⅔])" +
+  "|(\\d+(?:[.,]\\d+|\\.(?!\\d))?|[.,]\\d+))\\s*(\\D*)$",
+);
+
+function readNumber(typed, unit, units) {
+  const example = unit === "°" ? "118, 118.5 or 118,5" : units === "inch" ? "3/8, 0.375 or 9.5 mm" : "9.5, 9,5 or 3/8 in";
+  const refuse = (why) => ({ problem: `${why}. You can write ${example}.` });
+  const text = typed.replace(/[−–‐‑]/g, "-").replace(/[⁄∕]/g, "/").trim();
+  if (!text) return refuse("Nothing was typed");
+  const m = text.length <= 60 && NUMBER.exec(text);
+  if (!m) return refuse(`“${typed.slice(0, 40)}” cannot be read as one number`);
+  const [, sign, whole, top, bottom, numerator, denominator, before, vulgar, decimal, rest] = m;
+  if (decimal && /^[1-9]\d{0,2},\d{3}$/.test(decimal)) return refuse(`“${decimal}” could mean two numbers; use a point`);
+  let value;
+  if (whole) value = +whole + top / bottom;
+  else if (numerator) value = numerator / denominator;
+  else if (vulgar) value = +(before ?? 0) + VULGAR[vulgar];
+  else value = +decimal.replace(",", ".");
+  if (!Number.isFinite(value)) return refuse("A fraction needs a lower number that is not zero");
+  if (sign === "-") value = -value;
+  const written = rest.trim().toLowerCase();
+  const known = UNIT_WORDS.find(([pattern]) => pattern.test(written));
+  if (written && !known) return refuse(`“${rest.trim().slice(0, 20)}” is no unit that belongs here`);
+  if (known && known[1] !== unit) return refuse(unit === "°" ? "This box is for an angle" : "This box is for a length");
+  const factor = known ? known[2] : unit === "mm" && units === "inch" ? MM_PER_INCH : 1;
+  return { value: value * factor, inInches: factor === MM_PER_INCH, typed: text };
+}

@@ -1,0 +1,103 @@
+"""What an explorer consists of, as plain data: sliders, the relations worked out, the drawings and the words."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from typing import Any
+
+from attrs import asdict, frozen
+
+from drillpoint.drawing.scene import Sentence
+from drillpoint.errors import LearnerError, OutOfRange, UnknownGiven
+from drillpoint.quantities import nearest, plain_number, quantity
+
+
+@frozen
+class Slider:
+    """A quantity to move between `low` and `high`, from `start`, by `step` with one press of an arrow key.
+
+    share_of: the limits and the step are shares of that other quantity, and the value keeps its share when the other
+    moves.
+    """
+
+    name: str
+    low: float
+    high: float
+    start: float
+    step: float
+    share_of: str = ""
+
+    def limits(self, state: Mapping[str, float]) -> tuple[float, float]:
+        """The limits in the quantity's own unit."""
+        scale = state[self.share_of] if self.share_of else 1.0
+        return self.low * scale, self.high * scale
+
+
+@frozen
+class AtLeast:
+    """A result that must reach a value for the drill to be drawn, and what is said when it does not."""
+
+    name: str
+    least: float
+    says: str
+
+
+@frozen
+class Explorer:
+    """An explorer. relations: worked out in this order. worked: those whose line is shown. summary: the status line."""
+
+    name: str
+    title: str
+    sliders: tuple[Slider, ...]
+    relations: tuple[str, ...]
+    worked: tuple[str, ...]
+    table: tuple[str, ...]
+    scenes: tuple[str, ...]
+    at_least: tuple[AtLeast, ...]
+    summary: tuple[Sentence, ...]
+
+    @property
+    def start(self) -> dict[str, float]:
+        """Where the sliders stand at first and after a reset."""
+        return {slider.name: slider.start for slider in self.sliders}
+
+    def as_data(self) -> dict[str, Any]:
+        """The explorer as the browser reads it."""
+        data: dict[str, Any] = json.loads(json.dumps(asdict(self)))
+        return data
+
+    def state(self, **givens: float) -> dict[str, float]:
+        """The sliders' values with some set.
+
+        Raises LearnerError for a quantity without a slider and for a value outside its limits.
+        """
+        names = tuple(slider.name for slider in self.sliders)
+        for name in givens:
+            if name not in names:
+                raise UnknownGiven(f"the explorer {self.name!r} has no slider for {name!r}{nearest(name, names)}")
+        state = {**self.start, **{name: _number(name, value) for name, value in givens.items()}}
+        for slider in self.sliders:
+            if slider.share_of in givens and slider.name not in givens:
+                state[slider.name] = slider.start / self.start[slider.share_of] * state[slider.share_of]
+        for slider in self.sliders:
+            low, high = slider.limits(state)
+            if not low * (1 - 1e-9) <= state[slider.name] <= high * (1 + 1e-9):
+                q = quantity(slider.name)
+                raise OutOfRange(
+                    f"{slider.name} {q.show(state[slider.name], 4)} is outside the slider's {q.show(low, 4)} to "
+                    f"{q.show(high, 4)}; for example {q.show(slider.start, 4)}"
+                )
+        return state
+
+    def call(self, state: Mapping[str, float], units: str) -> str:
+        """The plain call that draws the same drill."""
+        givens = ", ".join(f"{slider.name}={plain_number(state[slider.name], 4)}" for slider in self.sliders)
+        return f'draw("{self.scenes[0]}", {givens}{", units=" + chr(34) + "inch" + chr(34) if units == "inch" else ""})'
+
+
+def _number(name: str, value: Any) -> float:
+    try:
+        return float(value)
+    except (TypeError, ValueError):
+        raise LearnerError(f"{name} needs a number, not {value!r}; for example {quantity(name).typical:g}") from None

@@ -1,0 +1,20 @@
+"""Finding an explorer by name."""
+
+from __future__ import annotations
+
+from drillpoint.errors import LearnerError
+from drillpoint.explorers.explorer import Explorer
+from drillpoint.explorers.lips import LIPS
+from drillpoint.quantities import nearest
+
+EXPLORERS = {explorer.name: explorer for explorer in (LIPS,)}
+
+
+def find(name: str) -> Explorer:
+    """The explorer of this name.
+
+    Raises LearnerError with the nearest name when there is none.
+    """
+    if name not in EXPLORERS:
+        raise LearnerError(f"there is no explorer {name!r}{nearest(name, tuple(EXPLORERS))}")
+    return EXPLORERS[name]

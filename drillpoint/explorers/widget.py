@@ -1,0 +1,131 @@
+"""An explorer in a notebook: sliders and drawings that answer without asking the kernel."""
+
+from __future__ import annotations
+
+import html
+from collections.abc import Callable, Mapping
+from typing import Any
+
+import anywidget
+import traitlets
+
+from drillpoint.drawing import Picture
+from drillpoint.drawing.draw import facts, picture
+from drillpoint.drawing.draw import scene as scene_of
+from drillpoint.drawing.picture import side_by_side
+from drillpoint.drawing.showing import read_units
+from drillpoint.errors import LearnerError
+from drillpoint.explorers.explorer import Explorer
+from drillpoint.explorers.find import find
+from drillpoint.explorers.script import style, widget_module
+from drillpoint.relations import BOOK
+
+_open: dict[str, ExplorerWidget] = {}
+
+
+class ExplorerWidget(anywidget.AnyWidget):
+    """What `explore` returns. Move the sliders; read `.state`, `.facts` or `.call` in the next cell."""
+
+    _esm = widget_module()
+    _css = style()
+    config = traitlets.Dict().tag(sync=True)
+    state = traitlets.Dict(help="Slider values by keyword: degrees and mm.").tag(sync=True)
+    units = traitlets.Unicode("mm").tag(sync=True)
+    trouble = traitlets.Unicode("").tag(sync=True)
+
+    def __init__(self, explorer: Explorer, state: Mapping[str, float], units: str) -> None:
+        self._explorer = explorer
+        self._started_from = (dict(state), units)
+        super().__init__(config=explorer.as_data(), state=dict(state), units=units)
+
+    @property
+    def facts(self) -> dict[str, float]:
+        """Every value of the drill on the sliders, by keyword: degrees and mm.
+
+        Raises LearnerError when the sliders stand on a drill that cannot be.
+        """
+        return facts(**self.state)
+
+    @property
+    def call(self) -> str:
+        """The plain call that draws the same drill without any widget."""
+        return self._explorer.call(self.state, self.units)
+
+    def picture(self, scene: str = "") -> Picture:
+        """The drill on the sliders as a still picture: one scene by its name, or all of them side by side."""
+        names = (scene,) if scene else self._explorer.scenes
+        return side_by_side([picture(scene_of(name), self.facts, read_units(self.units)) for name in names])
+
+    def on_move(self, callback: Callable[[dict[str, float]], object]) -> None:
+        """Call back with `.facts` whenever a slider has come to rest; what goes wrong is shown under the sliders."""
+
+        def moved(_: Any) -> None:
+            try:
+                callback(self.facts)
+                self.trouble = ""
+            except LearnerError as problem:
+                self.trouble = str(problem)
+            except Exception as problem:  # without this line the notebook would swallow it
+                self.trouble = f"{type(problem).__name__}: {problem}"
+
+        self.observe(moved, names=["state"])
+
+    def _repr_mimebundle_(self, **kwargs: Any) -> Any:
+        live = super()._repr_mimebundle_(**kwargs)
+        if live is None:
+            return None
+        data, metadata = live if isinstance(live, tuple) else (live, {})
+        # Where widgets are missing, and in exports, the next best of these is shown.
+        return {**data, **self._still()}, metadata
+
+    def _still(self) -> dict[str, str]:
+        try:
+            still, values = self.picture(), self.facts
+        except LearnerError as problem:
+            return {"text/html": f"<p>{html.escape(str(problem))}</p>", "text/plain": str(problem)}
+        lines = [
+            BOOK[name].worked(**{given: values[given] for given in BOOK[name].givens}).text
+            for name in self._explorer.worked
+        ]
+        worked = "".join(f"<li>{html.escape(line)}</li>" for line in lines)
+        return {
+            "text/html": f"<figure>{still.svg}</figure><ul>{worked}</ul>",
+            "text/plain": "\n".join([still.alt, *lines]),
+        }
+
+
+def explore(name: str, *, units: str = "mm", key: str = "", **start: float) -> ExplorerWidget:
+    """An explorer to move with mouse, keyboard or typed numbers.
+
+    name: "lips" (lips and chisel edge of a plainly ground point). units: "mm" or "inch". start: where sliders stand at
+    first, such as diameter=12.5; degrees and mm.
+    Running the cell again shows the drill as it was left, unless the start was changed. key: tells two explorers apart
+    that one cell makes.
+    Raises LearnerError for an unknown explorer, slider or value.
+
+    >>> explore("lips")
+    """
+    explorer = find(name)
+    begin: tuple[dict[str, float], str] = (explorer.state(**start), read_units(units))
+    place = f"{name}:{_cell()}:{key}"
+    before = _open.pop(place, None)
+    state, shown = begin
+    if before is not None:
+        if before._started_from == begin:
+            state, shown = before.state, before.units
+        before.close()
+    widget = ExplorerWidget(explorer, state, shown)
+    widget._started_from = begin
+    _open[place] = widget
+    return widget
+
+
+def _cell() -> str:
+    """The notebook cell that is running, as far as the front end tells."""
+    try:
+        from IPython.core.getipython import get_ipython
+
+        parent = get_ipython().get_parent()  # type: ignore[union-attr]
+        return str(parent.get("metadata", {}).get("cellId", ""))
+    except (ImportError, AttributeError):
+        return ""
