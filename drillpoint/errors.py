@@ -7,6 +7,10 @@ Every message is one or two sentences: what was given, what is allowed, what to 
 class DrillpointError(ValueError):
     """Anything drillpoint refuses. Never raised itself; catch it to catch both audiences."""
 
+    def _render_traceback_(self) -> list[str]:
+        """In a notebook the sentence stands alone: a traceback through the library says nothing to a learner."""
+        return [str(self)]
+
 
 class LearnerError(DrillpointError):
     """Said to the person who typed a number or called a relation."""

@@ -45,6 +45,6 @@ def answer_box(desk: Desk, task: SheetTask) -> Any:
 
 def status_line(text: str) -> str:
     """A line that is read out when it changes. The text is shown as it is, never as HTML; a caret keeps its place."""
-    return (
-        f'<div role="status" aria-live="polite" style="white-space:pre-wrap;font-family:monospace">{escape(text)}</div>'
-    )
+    font = ";font-family:monospace" if "^" in text else ""
+    style = f"white-space:pre-wrap;line-height:1.4{font}"
+    return f'<div role="status" aria-live="polite" style="{style}">{escape(text)}</div>'

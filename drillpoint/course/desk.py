@@ -193,15 +193,17 @@ def give_and_say(desk: Desk, task: SheetTask, typed: str) -> str:
 def open_desk(set_name: str, folder: str | Path = ".") -> Desk:
     """Open the sheet of a set in a folder; the name may be left out if there is only one."""
     here = Path(folder).resolve()
-    found = sorted(here.glob("*.sheet.json"))
+    found = {path.name.removesuffix(".sheet.json"): path for path in sorted(here.glob("*.sheet.json"))}
     if not found:
         raise LearnerError(f"there is no sheet in {here}; open the notebook from the folder your instructor gave you")
+    if set_name in found:
+        return Desk(found[set_name])
+    names = ", ".join(found)
     if set_name:
-        found = [path for path in found if path.name == f"{set_name}.sheet.json"]
+        raise LearnerError(f"there is no sheet {set_name!r} in this folder; here is {names}")
     if len(found) == 1:
-        return Desk(found[0])
-    names = ", ".join(sorted(path.name.removesuffix(".sheet.json") for path in here.glob("*.sheet.json")))
-    raise LearnerError(f'which sheet? Here are {names}; write the task as in answer("{names.split(", ")[0]}/1")')
+        return Desk(next(iter(found.values())))
+    raise LearnerError(f'which sheet? Here are {names}; put the name in front, as in answer("{next(iter(found))}/1")')
 
 
 def escape(text: str) -> str:

@@ -103,7 +103,11 @@ def _judge_formula(question: Question, formula: Formula, answer: Answer) -> Verd
 def _judge_both(yes_is_right: bool, number: Verdict, answer: Answer) -> Verdict:
     if yes_is_right:
         return Verdict(
-            0.5, PARTLY, f"Yes or no is right, but the number is not. {number.message.removeprefix('Not right. ')}", number.slip, answer.echo
+            0.5,
+            PARTLY,
+            f"Yes or no is right, but the number is not. {number.message.removeprefix('Not right. ')}",
+            number.slip,
+            answer.echo,
         )
     if number.mark == 1:
         message = "The number is right, but it does not lead to that yes or no: compare it with the limit asked for."

@@ -74,7 +74,8 @@ class Asked:
         for letter, (shown, _) in zip(question.form.letters, question.options, strict=True):
             parts.append(f"{letter}: {html.escape(shown)}")
         parts.append(f"<em>{html.escape(question.asks)}</em>")
-        return "".join(f"<p>{part}</p>" for part in parts)
+        paragraphs = "".join(f'<p style="margin:0.4em 0">{part}</p>' for part in parts)
+        return f'<div style="line-height:1.45">{paragraphs}</div>'
 
     @property
     def widget(self) -> Any:
@@ -94,9 +95,10 @@ class Asked:
             layout=widgets.Layout(width="30em", max_width="100%"),
         )
         line = widgets.HTML(status_line("Enter checks your answer."))
-        check = widgets.Button(description="Check", tooltip="Check the answer")
-        hint = widgets.Button(description="Hint", tooltip="Show the next hint", disabled=not self._hints)
-        other = widgets.Button(description="Other numbers", tooltip="Ask the same with other numbers")
+        narrow = widgets.Layout(width="auto")
+        check = widgets.Button(description="Check", tooltip="Check the answer", layout=narrow)
+        hint = widgets.Button(description="Hint", tooltip="Show the next hint", disabled=not self._hints, layout=narrow)
+        other = widgets.Button(description="Other numbers", tooltip="Ask the same with other numbers", layout=narrow)
         shown = 0
 
         def on_check(_: Any) -> None:

@@ -84,6 +84,22 @@ def test_from_answer_to_receipt(folder, capsys):
     assert "Changed since the hand-in file was written" in capsys.readouterr().out
 
 
+def test_a_notebook_shows_the_sentence_and_no_traceback(folder):
+    """What a student sees when a call is refused."""
+    from IPython.core.interactiveshell import InteractiveShell
+    from IPython.utils.capture import capture_output
+
+    shell = InteractiveShell()
+    with capture_output() as shown:
+        shell.run_cell(f"from drillpoint.course import hand_in\nhand_in(folder={str(folder)!r})")
+    assert shown.stdout.strip() == "there is nothing to hand in yet: no answer is saved on this machine"
+
+
+def test_a_sheet_that_is_not_here(folder):
+    with pytest.raises(LearnerError, match="no sheet 'holes' in this folder; here is lips"):
+        answer("holes/1", "3", folder=folder)
+
+
 def test_nothing_to_hand_in(folder):
     with pytest.raises(LearnerError, match="nothing to hand in"):
         hand_in(folder=folder)
