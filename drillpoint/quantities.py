@@ -1,7 +1,8 @@
 """The vocabulary: every quantity the book of relations speaks of, once.
 
-A quantity has a keyword (its name in every call), a term (as ISO 5419 or the trade says it), a symbol, a unit, a
-meaning, the range a workshop meets (`usual`) and the range outside which a value is refused (`possible`).
+Each is a table in `drillpoint/vocabulary/`, a file a chapter. A quantity has a keyword (its name in every call), a
+term (as ISO 5419 or the trade says it), a symbol, a unit, a meaning, the range a workshop meets (`usual`) and the range
+outside which a value is refused (`possible`).
 
 Conventions for the whole library
 ---------------------------------
@@ -18,9 +19,10 @@ memory), and lip relief is printed as anything from 7° to 24° because place, p
 from __future__ import annotations
 
 import difflib
-import math
+import tomllib
 from collections.abc import Mapping
 from decimal import ROUND_HALF_UP, Decimal
+from importlib import resources
 from types import MappingProxyType
 
 from attrs import frozen
@@ -47,9 +49,10 @@ class Span:
 class Quantity:
     """One quantity of the point.
 
-    name: keyword in every call. term: as the trade says it. symbol, latex: as formulas print it. unit: "mm", "°" or ""
-    (a plain number). meaning: what is measured, where, in which plane. usual: what a workshop meets. possible: outside
-    it a value is refused. typical: a value to name as an example. decimals: how many a drawing or worked line shows.
+    name: keyword in every call. term: as the trade says it. symbol, latex: as formulas print it. unit: "mm", "°" and so
+    on, or "" for a plain number. meaning: what is measured, where, in which plane. usual: what a workshop meets.
+    possible: outside it a value is refused. typical: a value to name as an example. decimals: how many a drawing or
+    worked line shows.
     """
 
     name: str
@@ -92,169 +95,33 @@ def plain_number(value: float, decimals: int) -> str:
     return "0" if text in ("-0", "") else text
 
 
-_POSITIVE = Span(0.0, math.inf, open_low=True)
+_CHAPTERS = ("point",)
 
-_ALL = (
-    Quantity(
-        "diameter",
-        "drill diameter",
-        "D",
-        "D",
-        "mm",
-        "over the two outer corners, at the point",
-        Span(1.0, 40.0),
-        Span(0.1, 150.0),
-        10.0,
-        2,
-    ),
-    Quantity(
-        "radius",
-        "radius of a point on the lip",
-        "r",
-        "r",
-        "mm",
-        "distance from the drill axis to the place on the lip that is looked at",
-        Span(0.2, 20.0),
-        Span(0.0, 75.0, open_low=True),
-        2.5,
-        2,
-    ),
-    Quantity(
-        "web",
-        "web thickness",
-        "W",
-        "W",
-        "mm",
-        "at the point: distance between the two lips, which are parallel in the end view",
-        Span(0.1, 10.0),
-        Span(0.0, 75.0),
-        1.5,
-        2,
-    ),
-    Quantity(
-        "web_ratio",
-        "web ratio",
-        "u",
-        "u",
-        "",
-        "web thickness at the point divided by the drill diameter",
-        Span(0.05, 0.35),
-        Span(0.0, 1.0, open_high=True),
-        0.15,
-        3,
-    ),
-    Quantity(
-        "point_angle",
-        "point angle",
-        "A",
-        "A",
-        "°",
-        "included angle between the two lips, seen square to them (the whole angle, not one side)",
-        Span(60.0, 150.0),
-        Span(60.0, 179.0),
-        118.0,
-        1,
-    ),
-    Quantity(
-        "chisel_edge_angle",
-        "chisel edge angle",
-        "ψ",
-        r"\psi",
-        "°",
-        "in the end view, the obtuse angle between a lip and the chisel edge (BS 328 and the workshop's way); "
-        "its supplement δ = 180° − ψ is acute",
-        Span(120.0, 135.0),
-        Span(90.0, 180.0, open_high=True),
-        125.0,
-        1,
-    ),
-    Quantity(
-        "lip_relief",
-        "lip relief angle",
-        "α_f",
-        r"\alpha_f",
-        "°",
-        "at the outer corner, in the plane that touches the cylinder there",
-        Span(5.0, 24.0),
-        Span(-30.0, 60.0),
-        12.0,
-        1,
-    ),
-    Quantity(
-        "axial_relief",
-        "relief square to the lip",
-        "α_x",
-        r"\alpha_x",
-        "°",
-        "in the plane parallel to the drill axis and square to the lip in the end view",
-        Span(0.0, 28.0),
-        Span(-60.0, 75.0),
-        7.0,
-        1,
-    ),
-    Quantity(
-        "point_height",
-        "point height",
-        "h",
-        "h",
-        "mm",
-        "along the axis, from the outer corners to the tip of the sharp cone through the lips",
-        _POSITIVE,
-        Span(0.0, 150.0, open_low=True),
-        3.0,
-        2,
-    ),
-    Quantity(
-        "lip_length",
-        "lip length",
-        "L",
-        "L",
-        "mm",
-        "true length of one lip from the chisel edge corner to the outer corner",
-        _POSITIVE,
-        Span(0.0, 150.0, open_low=True),
-        5.15,
-        2,
-    ),
-    Quantity(
-        "chisel_edge_length",
-        "chisel edge length",
-        "C",
-        "C",
-        "mm",
-        "in the end view, from one chisel edge corner to the other",
-        _POSITIVE,
-        Span(0.0, 150.0, open_low=True),
-        1.83,
-        2,
-    ),
-    Quantity(
-        "relief_at_radius",
-        "relief at a radius",
-        "α",
-        r"\alpha",
-        "°",
-        "at a place on the lip, in the plane that touches the cylinder through that place",
-        Span(0.0, 40.0),
-        Span(-89.0, 89.0),
-        12.0,
-        1,
-    ),
-    Quantity(
-        "heel_clearance",
-        "heel clearance",
-        "q",
-        "q",
-        "°",
-        "angle round the axis behind the outer corner over which one plane flank stays below the corner's height",
-        Span(0.0, 180.0),
-        Span(0.0, 360.0),
-        40.0,
-        1,
-    ),
-)
 
-QUANTITIES: Mapping[str, Quantity] = MappingProxyType({q.name: q for q in _ALL})
+def _span(ends: list[float], opened: str = "") -> Span:
+    return Span(float(ends[0]), float(ends[1]), opened in ("low", "both"), opened in ("high", "both"))
+
+
+def _read(chapter: str) -> list[Quantity]:
+    text = resources.files("drillpoint").joinpath("vocabulary", f"{chapter}.toml").read_text(encoding="utf-8")
+    return [
+        Quantity(
+            name=name,
+            term=row["term"],
+            symbol=row["symbol"],
+            latex=row.get("latex", row["symbol"]),
+            unit=row["unit"],
+            meaning=row["meaning"],
+            usual=_span(row["usual"]),
+            possible=_span(row["possible"], row.get("open", "")),
+            typical=float(row["typical"]),
+            decimals=row["decimals"],
+        )
+        for name, row in tomllib.loads(text).items()
+    ]
+
+
+QUANTITIES: Mapping[str, Quantity] = MappingProxyType({q.name: q for c in _CHAPTERS for q in _read(c)})
 
 
 def quantity(name: str) -> Quantity:

@@ -6,7 +6,20 @@ for its sensitivity, written out with numbers, and it carries its derivation, as
 
 from drillpoint.relation.condition import Condition
 from drillpoint.relation.relation import Limit, Relation, Step, follow, let, read_off
+from drillpoint.relation.uncertain import Uncertain
 from drillpoint.relation.value import ReadAs, Value
 from drillpoint.relation.worked import Worked
 
-__all__ = ["Condition", "Limit", "ReadAs", "Relation", "Step", "Value", "Worked", "follow", "let", "read_off"]
+__all__ = [
+    "Condition",
+    "Limit",
+    "ReadAs",
+    "Relation",
+    "Step",
+    "Uncertain",
+    "Value",
+    "Worked",
+    "follow",
+    "let",
+    "read_off",
+]

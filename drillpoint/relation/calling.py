@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import warnings
 from collections.abc import Mapping
 from functools import cache, lru_cache
 from importlib import import_module
@@ -12,9 +11,9 @@ from typing import TYPE_CHECKING, Any
 
 from drillpoint.errors import Impossible, MissingGiven, UnknownGiven
 from drillpoint.quantities import QUANTITIES, nearest, quantity
-from drillpoint.relation.checking import INCH, read_array, read_scalar
-from drillpoint.relation.condition import ANY_DRILL, Condition, Together
-from drillpoint.relation.value import ReadAs, Value
+from drillpoint.relation.checking import INCH, read_scalar
+from drillpoint.relation.condition import ANY_DRILL
+from drillpoint.relation.value import Value
 
 if TYPE_CHECKING:
     from drillpoint.relation.relation import Relation
@@ -110,8 +109,12 @@ def _missing(relation: Relation, given: str, names: frozenset[str]) -> str:
 def call(relation: Relation, givens: Mapping[str, Any]) -> Any:
     """The checked result; see `Relation.__call__`."""
     steps = plan(relation, frozenset(givens))
-    arrays = any(hasattr(value, "__len__") and not isinstance(value, (str, bytes)) for value in givens.values())
-    return _call_arrays(steps, givens) if arrays else _call_scalars(steps, givens)
+    has_arrays = any(hasattr(value, "__len__") and not isinstance(value, (str, bytes)) for value in givens.values())
+    if has_arrays:
+        from drillpoint.relation import arrays as several
+
+        return several.call(steps, givens)
+    return _call_scalars(steps, givens)
 
 
 def _call_scalars(steps: Plan, givens: Mapping[str, Any]) -> Value:
@@ -147,12 +150,12 @@ def work_out(relation: Relation, values: Mapping[str, float]) -> float:
     """
     for together in ANY_DRILL:
         if all(name in values for name in together.names) and not together.holds(together.margin(values)):
-            raise Impossible(_says(together.says, values))
+            raise Impossible(says(together.says, values))
     own = [values[name] for name in relation.givens]
     margins = getattr(numbers(), f"{relation.name}__margins")(math, *own)
     for condition, margin in zip(relation.conditions, margins, strict=True):
         if not condition.holds(margin):
-            raise Impossible(_says(condition.says, values))
+            raise Impossible(says(condition.says, values))
     return float(getattr(numbers(), relation.name)(math, *own))
 
 
@@ -160,46 +163,16 @@ def remarks(relation: Relation, values: Mapping[str, float]) -> tuple[str, ...]:
     """What should be said of the result, from its cautions and its own notes."""
     margins = getattr(numbers(), f"{relation.name}__cautions")(math, *(values[name] for name in relation.givens))
     said = (c.says for c, margin in zip(relation.cautions, margins, strict=True) if not c.holds(margin))
-    return (*(_says(sentence, values) for sentence in said), *relation.notes(values[relation.result.name]))
+    return (*(says(sentence, values) for sentence in said), *relation.notes(values[relation.result.name]))
 
 
-def _says(sentence: str, values: Mapping[str, float]) -> str:
+def says(sentence: str, values: Mapping[str, float]) -> str:
+    """A condition's sentence with the values put in, and what may have been meant."""
     said = sentence.format_map({name: quantity(name).show(value, 4) for name, value in values.items()})
     diameter, web = values.get("diameter"), values.get("web")
     if diameter and web and diameter <= web < diameter * INCH:
         said += f" (if the diameter is in inches: {diameter:.4g} in = {diameter * INCH:.4g} mm)"
     return said
-
-
-def _call_arrays(steps: Plan, givens: Mapping[str, Any]) -> Any:
-    import numpy
-
-    values: dict[str, Any] = {}
-    for name, given in givens.items():
-        values[name], said = read_array(name, given)
-        for note in said:
-            warnings.warn(note, ReadAs, stacklevel=4)
-    with numpy.errstate(all="ignore"):
-        for step in steps:
-            own = [values[name] for name in step.givens]
-            always = [c for c in ANY_DRILL if all(name in values for name in c.names)]
-            margins = [c.margin(values) for c in always]
-            margins += getattr(numbers(), f"{step.name}__margins")(numpy, *own)
-            conditions: tuple[Condition | Together, ...] = (*always, *step.conditions)
-            for condition, margin in zip(conditions, margins, strict=True):
-                if not condition.holds(numpy.min(margin, initial=math.inf)):
-                    raise Impossible(_says(condition.says, _first_bad(numpy, condition, margin, values)))
-            values[step.result.name] = getattr(numbers(), step.name)(numpy, *own)
-    return values[steps[-1].result.name]
-
-
-def _first_bad(
-    numpy: ModuleType, condition: Condition | Together, margin: Any, values: Mapping[str, Any]
-) -> dict[str, float]:
-    shape = numpy.broadcast_shapes(numpy.shape(margin), *(numpy.shape(value) for value in values.values()))
-    flat = numpy.broadcast_to(margin, shape).ravel()
-    place = next(i for i, m in enumerate(flat) if not condition.holds(m))
-    return {name: float(numpy.broadcast_to(value, shape).ravel()[place]) for name, value in values.items()}
 
 
 def unchecked(relation: Relation, givens: Mapping[str, float]) -> float:

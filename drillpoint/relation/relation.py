@@ -16,6 +16,7 @@ from drillpoint.relation.condition import Condition
 from drillpoint.relation.symbols import ABBREVIATIONS, Symbols, in_surface_units, letter, spelled_out, symbols
 
 if TYPE_CHECKING:
+    from drillpoint.relation.uncertain import Uncertain
     from drillpoint.relation.value import Value
     from drillpoint.relation.worked import Worked
 
@@ -83,7 +84,8 @@ class Relation:
     sentence. formula: the result in terms of symbols. steps: the derivation. assumptions, sources: sentences.
     limits: what it comes to at the edges. conditions: what must hold between the givens. cautions: what should hold; a
     call notes it when it does not, and `solve` leaves such answers out. stands_in: whether other relations may use it
-    to work out a missing given. notes: what to say of a result.
+    to work out a missing given. empirical: whether it sums up measurements, so that its constants carry units. notes:
+    what to say of a result.
     """
 
     name: str
@@ -98,6 +100,7 @@ class Relation:
     conditions: tuple[Condition, ...] = field(default=(), repr=False)
     cautions: tuple[Condition, ...] = field(default=(), repr=False)
     stands_in: bool = False
+    empirical: bool = False
     notes: Callable[[float], tuple[str, ...]] = field(default=lambda result: (), repr=False)
 
     def __call__(self, **givens: Any) -> Any:
@@ -128,6 +131,15 @@ class Relation:
     def sensitivity(self, of: str, **givens: Any) -> Any:
         """How much the result changes for one unit more of the given `of`: millimetres or degrees per unit."""
         return calling.sensitivity(self, of, givens)
+
+    def uncertainty(self, **givens: Any) -> Uncertain:
+        """The result with the ± that the ± of the givens make, each given a number or a pair (number, plus_minus).
+
+        To first order: each ± times the sensitivity to it. Raises what a call raises; OutOfRange for a ± below zero.
+        """
+        from drillpoint.relation import uncertain
+
+        return uncertain.uncertainty(self, givens)
 
     def worked(self, **givens: float) -> Worked:
         """The relation written out with these numbers, in text and LaTeX."""
