@@ -10,31 +10,32 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from drillpoint.relation import Relation
+from drillpoint.relations import chisel_edge, forces, hole, lips, rake, regrind, relief, web
 from drillpoint.relations.chisel_edge import chisel_edge_angle, chisel_edge_length
 from drillpoint.relations.lips import lip_length, point_height
 from drillpoint.relations.relief import axial_relief, heel_clearance, lip_relief, relief_at_radius
 from drillpoint.relations.web import web_from_ratio, web_ratio
 
-BOOK: Mapping[str, Relation] = MappingProxyType(
+CHAPTERS: Mapping[str, tuple[Relation, ...]] = MappingProxyType(
     {
-        relation.name: relation
-        for relation in (
-            point_height,
-            lip_length,
-            chisel_edge_length,
-            chisel_edge_angle,
-            axial_relief,
-            lip_relief,
-            relief_at_radius,
-            heel_clearance,
-            web_ratio,
-            web_from_ratio,
-        )
+        "lips": lips.CHAPTER,
+        "chisel_edge": chisel_edge.CHAPTER,
+        "relief": relief.CHAPTER,
+        "rake": rake.CHAPTER,
+        "web": web.CHAPTER,
+        "hole": hole.CHAPTER,
+        "forces": forces.CHAPTER,
+        "regrind": regrind.CHAPTER,
     }
 )
+"""The relations by chapter, in reading order."""
+
+BOOK: Mapping[str, Relation] = MappingProxyType({r.name: r for chapter in CHAPTERS.values() for r in chapter})
+"""Every relation by name."""
 
 __all__ = [
     "BOOK",
+    "CHAPTERS",
     "axial_relief",
     "chisel_edge_angle",
     "chisel_edge_length",

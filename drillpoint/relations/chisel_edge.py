@@ -122,3 +122,5 @@ chisel_edge_angle = Relation(
     ),
     notes=_leaning_back,
 )
+
+CHAPTER: tuple[Relation, ...] = (chisel_edge_length, chisel_edge_angle)

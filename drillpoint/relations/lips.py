@@ -122,3 +122,5 @@ lip_length = Relation(
         ),
     ),
 )
+
+CHAPTER: tuple[Relation, ...] = (point_height, lip_length)

@@ -244,3 +244,5 @@ heel_clearance = Relation(
         ),
     ),
 )
+
+CHAPTER: tuple[Relation, ...] = (axial_relief, lip_relief, relief_at_radius, heel_clearance)

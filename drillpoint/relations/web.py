@@ -46,3 +46,5 @@ web_from_ratio = Relation(
     limits=(Limit("web_ratio", lambda s, sp: sp.Integer(0), lambda s, sp: sp.Integer(0), "no share, no web"),),
     stands_in=True,
 )
+
+CHAPTER: tuple[Relation, ...] = (web_ratio, web_from_ratio)
