@@ -1,11 +1,18 @@
 """Shared by all tests: a browser, and the folder of the project."""
 
+from __future__ import annotations
+
 import os
 import shutil
 import sys
+from collections.abc import Iterator
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
+
+if TYPE_CHECKING:
+    from playwright.sync_api import Browser
 
 PROJECT = Path(__file__).parents[1]
 _PROGRAMS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome", "msedge")
@@ -40,3 +47,14 @@ def chromium_arguments() -> list[str]:
     """Arguments that a browser needs on the machine at hand: as root, Chromium starts only without its sandbox."""
     as_root = sys.platform != "win32" and os.geteuid() == 0
     return ["--no-sandbox"] if as_root else []
+
+
+@pytest.fixture(scope="module")
+def browser(chromium: str, chromium_arguments: list[str]) -> Iterator[Browser]:
+    """A headless browser, for the tests of one module."""
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as playwright:
+        opened = playwright.chromium.launch(executable_path=chromium, args=chromium_arguments)
+        yield opened
+        opened.close()

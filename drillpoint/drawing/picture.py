@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import base64
 import re
 from collections.abc import Sequence
 from html import escape
@@ -24,8 +25,14 @@ class Picture:
     def _repr_svg_(self) -> str:
         return self.svg
 
+    @property
+    def html(self) -> str:
+        """The drawing as an image with its text twin: what a notebook shows even where it is not trusted yet."""
+        data = base64.b64encode(self.svg.encode("utf-8")).decode("ascii")
+        return f'<img src="data:image/svg+xml;base64,{data}" alt="{escape(self.alt)}" style="max-width:100%">'
+
     def _repr_mimebundle_(self, **_: Any) -> dict[str, str]:
-        return {"image/svg+xml": self.svg, "text/plain": self.alt}
+        return {"text/html": self.html, "image/svg+xml": self.svg, "text/plain": self.alt}
 
     def save(self, path: str | Path) -> Path:
         """Write the drawing to an .svg file, which any browser opens and prints, and return the path."""

@@ -89,7 +89,7 @@ class ExplorerWidget(anywidget.AnyWidget):
         ]
         worked = "".join(f"<li>{html.escape(line)}</li>" for line in lines)
         return {
-            "text/html": f"<figure>{still.svg}</figure><ul>{worked}</ul>",
+            "text/html": f"<figure>{still.html}</figure><ul>{worked}</ul>",
             "text/plain": "\n".join([still.alt, *lines]),
         }
 
