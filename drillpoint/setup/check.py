@@ -17,6 +17,8 @@ from drillpoint.setup.places import Places, can_write
 from drillpoint.setup.trouble import SetupError
 
 NEWEST_TESTED = (3, 14)
+SMALL_PACKAGE = "anywidget"
+"""Asked of the package index, to see whether it answers."""
 
 # Run by the workbook's Python: which versions are there, and which of the parts that JupyterLab itself must load.
 _ASK = """
@@ -106,7 +108,7 @@ def _index(places: Places) -> Finding:
     pins = {pin.name: pin for pin in Environment.of(places).sections["open"].pins}
     with tempfile.TemporaryDirectory() as scratch:
         requirements = Path(scratch) / "requirements.txt"
-        requirements.write_text(pins["anywidget"].text, encoding="utf-8")
+        requirements.write_text(pins[SMALL_PACKAGE].text, encoding="utf-8")
         asked = subprocess.run(  # noqa: S603
             [
                 *(sys.executable, "-m", "pip", "--disable-pip-version-check", "--no-input", "--retries", "1"),

@@ -27,6 +27,8 @@ PORTS = range(1024, 65536)
 _PORTS_TRIED = 50
 _PATIENCE = 180
 """Seconds until a server that does not answer is given up: a slow disk under a virus scanner takes over a minute."""
+_GRACE = 15
+"""Seconds that the server has for ending its kernels."""
 
 
 @dataclass(frozen=True)
@@ -172,7 +174,7 @@ def _wait_until_it_answers(server: Server, child: subprocess.Popen[bytes], log: 
 
 def _died(log: Path) -> int:
     words = log.read_text(encoding="utf-8", errors="replace")
-    if "No space left on device" in words or "Errno 28" in words:
+    if "No space left" in words or "Errno 28" in words:
         raise SetupError(f"The disk is full: free some space where {log.parent} lies and start again.")
     raise SetupError(f"JupyterLab stopped by itself: start again. Details: {log}")
 
@@ -200,7 +202,7 @@ def _end(child: subprocess.Popen[bytes]) -> None:
             child.terminate()
         # On Windows the server has had the Ctrl-C itself, and terminating would not let it end its kernels.
         with contextlib.suppress(subprocess.TimeoutExpired):
-            child.wait(15)
+            child.wait(_GRACE)
             return
     child.kill()
     child.wait()
