@@ -1,0 +1,30 @@
+"""`from drillpoint.lesson import *`: the names a lesson uses, fetched only when asked for."""
+
+import subprocess
+import sys
+
+import pytest
+
+import drillpoint.lesson
+
+
+@pytest.mark.parametrize("name", drillpoint.lesson.__all__)
+def test_every_name_is_there(name: str) -> None:
+    assert getattr(drillpoint.lesson, name) is not None
+
+
+def test_an_unknown_name_is_refused() -> None:
+    with pytest.raises(AttributeError, match="no attribute 'drow'"):
+        getattr(drillpoint.lesson, "drow")  # noqa: B009
+
+
+def test_importing_it_loads_no_notebook_or_number_library() -> None:
+    code = "import sys, drillpoint.lesson; print([m for m in ('numpy', 'sympy', 'ipywidgets') if m in sys.modules])"
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == "[]"
+
+
+def test_the_public_names_cover_every_relation_taught() -> None:
+    from drillpoint.relations import BOOK
+
+    assert set(BOOK) - set(drillpoint.lesson.__all__) <= {"web_from_ratio"}
