@@ -19,6 +19,7 @@ memory), and lip relief is printed as anything from 7° to 24° because place, p
 from __future__ import annotations
 
 import difflib
+import math
 import tomllib
 from collections.abc import Mapping
 from decimal import ROUND_HALF_UP, Decimal
@@ -76,7 +77,9 @@ class Quantity:
         return plain_number(value, self.decimals if decimals is None else decimals) + unit_suffix(self.unit)
 
     def show_span(self, span: Span) -> str:
-        """A range in words: "60° to 179°"."""
+        """A range in words: "60° to 179°", or "0 mm and more" where it has no upper end."""
+        if span.high == math.inf:
+            return f"{self.show(span.low, 4)} and more"
         return f"{self.show(span.low, 4)} to {self.show(span.high, 4)}"
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from drillpoint.drawing.edition import javascript_scenes, python_scenes
+from drillpoint.editions.manual import pages
 from drillpoint.editions.numbers import javascript_edition, python_edition
 
 
@@ -14,3 +15,8 @@ def editions() -> dict[str, str]:
         "scenes.py": python_scenes(),
         "scenes.js": javascript_scenes(),
     }
+
+
+def documents() -> dict[str, str]:
+    """File name in docs/ and the text it must have."""
+    return pages()
