@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
+from functools import lru_cache
 
 from drillpoint.course.exercise import Task
 from drillpoint.errors import DrillpointError, InstructorError
@@ -11,7 +12,7 @@ from drillpoint.quantities import QUANTITIES
 from drillpoint.relation.calling import plan
 from drillpoint.relations import BOOK
 
-_PLACES = 32
+_PLACES = 16
 _ROUNDS = 100
 
 
@@ -49,10 +50,21 @@ def wrong_value(task: Task, values: Mapping[str, float]) -> float:
 
 
 def _bare(task: Task, taken: Mapping[str, float]) -> float:
-    relation, values = BOOK[task.relation], dict(taken)
-    for step in plan(relation, frozenset(taken)):
-        values[step.result.name] = step.unchecked(**{name: values[name] for name in step.givens})
-    return values[relation.result.name]
+    return _formula(task.relation, frozenset(taken))(taken)
+
+
+@lru_cache(maxsize=256)
+def _formula(name: str, given: frozenset[str]) -> Callable[[Mapping[str, float]], float]:
+    """The bare formula for these givens, through whatever has to be worked out first."""
+    *before, last = plan(BOOK[name], given)
+
+    def formula(taken: Mapping[str, float]) -> float:
+        values = dict(taken)
+        for step in before:
+            values[step.result.name] = step.unchecked(**{name: values[name] for name in step.givens})
+        return last.unchecked(**{name: values[name] for name in last.givens})
+
+    return formula
 
 
 def _roots(task: Task, taken: Mapping[str, float]) -> list[float]:
@@ -64,8 +76,11 @@ def _roots(task: Task, taken: Mapping[str, float]) -> list[float]:
     relation, known = BOOK[task.relation], dict(taken)
     target = known.pop(relation.result.name)
 
+    formula = _formula(task.relation, frozenset({*known, task.asked}))
+
     def off(x: float) -> float:
-        return _bare(task, {**known, task.asked: x}) - target
+        known[task.asked] = x
+        return formula(known) - target
 
     possible = QUANTITIES[task.asked].possible
     span = possible.high - possible.low

@@ -30,6 +30,8 @@ class Verdict:
     slip: str = ""
     echo: str = ""
     error: ReadingError | None = None
+    value: float | None = None
+    """The number that was read, in the library's unit, if it is wrong and no slip explains it."""
 
     def __str__(self) -> str:
         """The verdict in words, with the place where reading stopped if it could not be read."""
@@ -75,7 +77,7 @@ def _judge_number(numbers: Numbers, reading: Reading, answer: Answer) -> Verdict
     right = numbers.right[0]
     if right and abs(value / right - 1) <= ROUNDING_SHARE:
         return Verdict(0.0, WRONG, f"Not right. {ROUNDED_EARLY_SAYS}", ROUNDED_EARLY, answer.echo)
-    return Verdict(0.0, WRONG, f"Not right. {NO_SLIP}", "", answer.echo)
+    return Verdict(0.0, WRONG, f"Not right. {NO_SLIP}", "", answer.echo, value=value)
 
 
 def _nearest_slip(numbers: Numbers, reading: Reading) -> Wrong | None:
@@ -108,11 +110,12 @@ def _judge_both(yes_is_right: bool, number: Verdict, answer: Answer) -> Verdict:
             f"Yes or no is right, but the number is not. {number.message.removeprefix('Not right. ')}",
             number.slip,
             answer.echo,
+            value=number.value,
         )
     if number.mark == 1:
         message = "The number is right, but it does not lead to that yes or no: compare it with the limit asked for."
         return Verdict(0.5, PARTLY, message, "number right, judged wrongly", answer.echo)
-    return Verdict(0.0, WRONG, number.message, number.slip, answer.echo)
+    return number
 
 
 def _right(answer: Answer) -> Verdict:

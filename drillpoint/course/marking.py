@@ -16,13 +16,13 @@ from attrs import field, frozen
 from drillpoint.course.exercise import ExerciseSet
 from drillpoint.course.folder import File
 from drillpoint.course.hand_in_file import AnswerRecord, HandIn, HandInProblem, read_hand_in
-from drillpoint.course.judging import MISSING, UNREADABLE, Verdict, is_right, judge_answer, missing
-from drillpoint.course.reading import ReadingError
+from drillpoint.course.judging import MISSING, UNREADABLE, Verdict, judge_answer, missing
 from drillpoint.course.roster import Student
 from drillpoint.course.variant import Question, Variants
 
 MARKED, LOOK, NOT_MARKED, NO_HAND_IN = "marked", "look at it", "not marked", "no hand-in"
 _NAMED_AT_MOST = 3
+_LOOKED_AT_MOST = 50
 
 Progress = Callable[[int, int], None]
 
@@ -97,10 +97,11 @@ def mark_class(
     ids = {student.id.casefold(): student.id for student in roster}
     unclaimed = [entry for file in files if (entry := _sort_in(file, exercise_set, piles, ids)) is not None]
     variants = Variants(exercise_set)
-    others = _Others(exercise_set, variants, roster)
+    questions = {student.id: tuple(variants.questions(student.id)) for student in roster}
+    others = _Others(questions)
     results = []
     for count, student in enumerate(roster, start=1):
-        results.append(_mark_student(exercise_set, variants, others, student, piles[student.id]))
+        results.append(_mark_student(exercise_set, questions[student.id], others, student, piles[student.id]))
         if progress is not None:
             progress(count, len(roster))
     return ClassResult(exercise_set, tuple(results), tuple(unclaimed))
@@ -155,15 +156,15 @@ def _named_in(path: str, ids: Mapping[str, str]) -> list[str]:
 
 
 def _mark_student(
-    exercise_set: ExerciseSet, variants: Variants, others: _Others, student: Student, pile: _Pile
+    exercise_set: ExerciseSet, questions: Sequence[Question], others: _Others, student: Student, pile: _Pile
 ) -> StudentResult:
     problems = list(pile.notes)
     answers = _last_answers(exercise_set, pile.hand_ins, problems)
     marks = []
-    for question in variants.questions(student.id):
+    for question in questions:
         record = answers.get(question.task.id)
         verdict = judge_answer(question, record.typed) if record else missing()
-        also = others.right_for(question, verdict, record.typed) if record else ()
+        also = others.right_for(question, verdict)
         marks.append(Mark(question, record.typed if record else None, verdict, also))
     if not pile.hand_ins:
         status = NOT_MARKED if pile.notes else NO_HAND_IN
@@ -198,7 +199,7 @@ def _last_answers(
     for task_id, records in given.items():
         records.sort(key=itemgetter(0, 1, 2))
         last[task_id] = records[-1][3]
-        typed = list(dict.fromkeys(record.typed for *_, record in records))
+        typed = list(dict.fromkeys(entry[3].typed for entry in records)) if len(records) > 1 else []
         if len(typed) > 1:
             earlier = ", ".join(f"“{_plain(text)}”" for text in typed if text != last[task_id].typed)
             counts = f"“{_plain(last[task_id].typed)}” counts, earlier {earlier}"
@@ -227,31 +228,28 @@ def _about_marks(marks: Sequence[Mark]) -> list[str]:
 class _Others:
     """Finds students for whose numbers a wrong answer would be right."""
 
-    def __init__(self, exercise_set: ExerciseSet, variants: Variants, roster: Sequence[Student]) -> None:
+    def __init__(self, questions: Mapping[str, Sequence[Question]]) -> None:
         self._right: dict[str, list[tuple[float, float, str]]] = {}
-        for task in exercise_set.tasks:
-            if task.kind in ("number", "judgement"):
-                questions = ((student.id, variants.question(task.id, student.id).numbers) for student in roster)
-                self._right[task.id] = sorted((n.right[0], n.tolerance, student_id) for student_id, n in questions)
+        for student_id, own in questions.items():
+            for question in own:
+                if question.task.kind in ("number", "judgement"):
+                    entry = (question.numbers.right[0], question.numbers.tolerance, student_id)
+                    self._right.setdefault(question.task.id, []).append(entry)
+        self._reach = {task_id: max(entry[1] for entry in entries) for task_id, entries in self._right.items()}
+        for entries in self._right.values():
+            entries.sort()
 
-    def right_for(self, question: Question, verdict: Verdict, typed: str) -> tuple[str, ...]:
+    def right_for(self, question: Question, verdict: Verdict) -> tuple[str, ...]:
         """Name them, unless the answer is right, unreadable or explained by a slip."""
-        known = self._right.get(question.task.id)
-        if known is None or verdict.mark or verdict.slip or verdict.state == UNREADABLE:
+        known, value = self._right.get(question.task.id), verdict.value
+        if known is None or value is None:
             return ()
-        try:
-            reading = question.form.read(typed).reading
-        except ReadingError:
-            return ()
-        if reading is None or is_right(question.numbers, reading.value):
-            return ()
-        value, reach = reading.value, max(entry[1] for entry in known)
-        near = known[
-            bisect_left(known, value - reach, key=itemgetter(0)) : bisect_right(known, value + reach, key=itemgetter(0))
-        ]
-        return tuple(
-            student_id for right, tolerance, student_id in near if abs(right - value) <= tolerance * (1 + 1e-9)
-        )
+        reach = self._reach[question.task.id]
+        first = bisect_left(known, value - reach, key=itemgetter(0))
+        last = bisect_right(known, value + reach, key=itemgetter(0))
+        # In a large class numbers repeat so often that a long list would say nothing.
+        near = known[first : min(last, first + _LOOKED_AT_MOST)]
+        return tuple(sorted(student for right, reach, student in near if abs(right - value) <= reach * (1 + 1e-9)))
 
 
 def _plain(text: str, longest: int = 60) -> str:

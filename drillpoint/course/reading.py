@@ -179,7 +179,7 @@ def read_number(text: str, unit: str = "mm") -> Reading:
     value = magnitude * factor
     if not math.isfinite(value):
         raise ReadingError("This number is too large.", text, number.start(), examples)
-    shown = re.sub(" +", " ", number.group().strip())
+    shown = " ".join(number.group().split())
     digits, decimals = _precision(number)
     return Reading(-value if negative else value, _LIBRARY_UNIT[family], text, typed_unit, "-" * negative + shown,
                    digits, decimals)  # fmt: skip
@@ -199,7 +199,7 @@ def _equals(value: float) -> str:
 
 def _magnitude(number: re.Match[str], text: str, examples: tuple[str, ...]) -> float:
     """Turn a matched number into a float, or say which part of it has no single meaning."""
-    if sum(c.isdigit() for c in number.group()) > MOST_DIGITS:
+    if number.end() - number.start() > MOST_DIGITS and sum(c.isdigit() for c in number.group()) > MOST_DIGITS:
         raise ReadingError(f"This number has more than {MOST_DIGITS} digits.", text, number.start(), examples)
     if number["decimal"] is not None:
         if _THOUSANDS.fullmatch(number["decimal"]):

@@ -70,6 +70,8 @@ class _Source:
     def __init__(self, exercise_set: ExerciseSet, task: Task, number: int) -> None:
         self.set, self.task, self.number = exercise_set, task, number
         self.numbers = lru_cache(maxsize=_CACHED)(partial(numbers_of, task))
+        # A formula holds for all its givens: there is nothing to draw.
+        self.givens = () if task.kind == "formula" else task.givens
         self.form = AnswerForm(task.kind, task.unit, tuple(task.names), task.symbol)
 
     def draws(self, student: str) -> Iterator[tuple[Numbers | Unfit, int]]:
@@ -79,7 +81,7 @@ class _Source:
             key = "\x1f".join((*where, str(attempt)))
             rest = int.from_bytes(hashlib.sha256(key.encode("utf-8", "surrogatepass")).digest(), "big")
             indices = []
-            for given in self.task.givens:
+            for given in self.givens:
                 rest, index = divmod(rest, len(given.values))
                 indices.append(index)
             yield self.numbers(tuple(indices)), rest
