@@ -8,7 +8,7 @@ from __future__ import annotations
 import inspect
 from importlib import import_module
 
-from drillpoint.drawing import draw, scene_names
+from drillpoint.drawing import Picture, draw, scene_names
 from drillpoint.drawing.draw import scene
 from drillpoint.drawing.scene import Label
 from drillpoint.quantities import Quantity
@@ -17,14 +17,13 @@ from drillpoint.relation.printing import as_latex
 from drillpoint.relation.symbols import ABBREVIATIONS, latex_letter
 from drillpoint.relations import CHAPTERS
 
-_DRAWN = {"diameter": 10, "point_angle": 118, "web": 1.5, "chisel_edge_angle": 125}
 _HEADER = "<!-- Written by `python -m drillpoint.editions` from the relations themselves. Do not edit. -->\n"
 
 
 _HOW_TO_CALL = """\
 Every relation is called with keywords, in degrees and millimetres, after `from drillpoint.relations import NAME`. Each
-can also be solved for any of its quantities (`NAME.solve(...)`), worked out on paper (`NAME.worked(...)`), asked how much
-a result changes (`NAME.sensitivity(...)`) and what reading errors are worth (`NAME.uncertainty(...)`). `NAME.help` says
+can also be solved for any of its quantities (`NAME.solve(...)`), worked out on paper (`NAME.worked(...)`), asked how
+much a result changes (`NAME.sensitivity(...)`) and what reading errors are worth (`NAME.uncertainty(...)`). `NAME.help` says
 what it takes.
 """
 
@@ -33,7 +32,7 @@ def pages() -> dict[str, str]:
     """File name under docs/ and the text it must have."""
     filled = {name: relations for name, relations in CHAPTERS.items() if relations}
     written = {f"relations/{name}.md": _chapter(name, relations) for name, relations in filled.items()}
-    pictures = {f"relations/{name}.svg": draw(name, **_DRAWN).svg for name in scene_names()}
+    pictures = {f"relations/{name}.svg": _drawn(name).svg for name in scene_names()}
     return {"relations.md": _contents(filled), **written, **pictures}
 
 
@@ -101,10 +100,14 @@ def _section(relation: Relation) -> str:
     return "\n".join(part for part in parts if part)
 
 
+def _drawn(name: str) -> Picture:
+    return draw(name, diameter=10, point_angle=118, web=1.5, chisel_edge_angle=125)
+
+
 def _picture(relation: Relation) -> str:
     for name in scene_names():
         if any(isinstance(shape, Label) and shape.of == relation.result.name for shape in scene(name).shapes):
-            return f"![{draw(name, **_DRAWN).alt}]({name}.svg)\n"
+            return f"![{_drawn(name).alt}]({name}.svg)\n"
     return ""
 
 
