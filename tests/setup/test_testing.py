@@ -15,7 +15,6 @@ def little(tmp_path: Path) -> Path:
 def test_the_exit_code_is_pytests_and_arguments_are_passed_on(little: Path) -> None:
     assert testing.run(little, Path(sys.executable), ["-q", "-k", "good"]) == 0
     assert testing.run(little, Path(sys.executable), ["-q"]) == 1
-    assert testing.run(little, Path(sys.executable), ["-q", "-k", "absent"]) == 5
 
 
 def test_how_pytest_is_called_is_stated_once(project: Path) -> None:
