@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from drillpoint.drawing.edition import javascript_scenes, python_scenes
 from drillpoint.editions.manual import pages
 from drillpoint.editions.numbers import javascript_edition, python_edition
+from drillpoint.editions.scenes import javascript_scenes, python_scenes
 
 
 def editions() -> dict[str, str]:
