@@ -21,7 +21,7 @@ from drillpoint.quantities import plain_number
 from drillpoint.relation import Relation
 from drillpoint.relation.symbols import symbols
 from drillpoint.relations import BOOK
-from tests.relations.drills import drills, givens_of
+from tests.relations.drills import OTHER, USUAL, drills, givens_of
 
 FOLDER = Path(drillpoint.generated.__file__).parent
 EVERY = pytest.mark.parametrize("relation", BOOK.values(), ids=BOOK)
@@ -75,18 +75,7 @@ def _run_javascript(source: str) -> str:
 
 
 def test_javascript_edition_agrees_with_sympy() -> None:
-    drill = {"diameter": 10, "point_angle": 118, "web": 1.5, "web_ratio": 0.15, "radius": 2.5, "chisel_edge_angle": 125}
-    drill |= {"axial_relief": 7, "lip_relief": 12}
-    other = {
-        "diameter": 25.4,
-        "point_angle": 135,
-        "web": 6.1,
-        "web_ratio": 0.24,
-        "radius": 8.5,
-        "chisel_edge_angle": 101,
-    }
-    other |= {"axial_relief": 21, "lip_relief": 26}
-    asked = [(r.name, {n: d[n] for n in r.givens}) for r in BOOK.values() for d in (drill, other)]
+    asked = [(r.name, {n: d[n] for n in r.givens}) for r in BOOK.values() for d in (USUAL, OTHER)]
     program = (FOLDER / "numbers.js").read_text(encoding="utf-8") + (
         f"const asked = {json.dumps(asked)};"
         "console.log(JSON.stringify(asked.map(([name, givens]) => numbers.relations[name].value(givens))));"

@@ -10,9 +10,8 @@ import sympy
 from drillpoint.relation.printing import as_latex, as_text
 from drillpoint.relation.symbols import latex_letter, letter, symbols
 from drillpoint.relations import BOOK, chisel_edge_angle, heel_clearance, lip_length, point_height
+from tests.relations.drills import USUAL
 
-DRILL = {"diameter": 10, "point_angle": 118, "web": 1.5, "web_ratio": 0.15, "radius": 2.5}
-DRILL |= {"chisel_edge_angle": 125, "axial_relief": 7, "lip_relief": 12}
 EVERY = pytest.mark.parametrize("name", BOOK)
 
 
@@ -51,7 +50,7 @@ def test_negative_numbers_stand_in_brackets_and_notes_come_along() -> None:
 @EVERY
 def test_the_numbers_in_a_worked_line_give_its_result(name: str) -> None:
     relation = BOOK[name]
-    givens = {n: DRILL[n] for n in relation.givens}
+    givens = {n: USUAL[n] for n in relation.givens}
     left, *_, line, result = relation.worked(**givens).text.splitlines()[-1].split(" = ")
     assert left == relation.result.symbol
     # Read the printed line back as a calculation in degrees.
@@ -70,7 +69,7 @@ def test_the_numbers_in_a_worked_line_give_its_result(name: str) -> None:
 
 @EVERY
 def test_every_formula_prints_without_leftovers(name: str) -> None:
-    for line in (BOOK[name].worked(**{n: DRILL[n] for n in BOOK[name].givens}).formula, *_worked_lines(name)):
+    for line in (BOOK[name].worked(**{n: USUAL[n] for n in BOOK[name].givens}).formula, *_worked_lines(name)):
         for text in (line.text, line.latex):
             assert "⟦" not in text
             assert "**" not in text
@@ -78,7 +77,7 @@ def test_every_formula_prints_without_leftovers(name: str) -> None:
 
 
 def _worked_lines(name: str) -> tuple[object, ...]:
-    worked = BOOK[name].worked(**{n: DRILL[n] for n in BOOK[name].givens})
+    worked = BOOK[name].worked(**{n: USUAL[n] for n in BOOK[name].givens})
     return (*worked.lines, *worked.where)
 
 

@@ -10,6 +10,30 @@ from hypothesis import strategies as st
 
 from drillpoint.relation import Relation
 
+USUAL: dict[str, float] = {
+    "diameter": 10,
+    "point_angle": 118,
+    "web": 1.5,
+    "web_ratio": 0.15,
+    "radius": 2.5,
+    "chisel_edge_angle": 125,
+    "axial_relief": 7,
+    "lip_relief": 12,
+}
+"""One drill with round numbers: every given of the book has a value here."""
+
+OTHER: dict[str, float] = {
+    "diameter": 25.4,
+    "point_angle": 135,
+    "web": 6.1,
+    "web_ratio": 0.24,
+    "radius": 8.5,
+    "chisel_edge_angle": 101,
+    "axial_relief": 21,
+    "lip_relief": 26,
+}
+"""A second drill, unlike the first in every given."""
+
 DIAMETERS = st.floats(0.5, 100.0)
 POINT_ANGLES = st.floats(60.0, 179.0)
 WEB_RATIOS = st.floats(0.01, 0.6)
