@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import base64
+import html
 import json
 from pathlib import Path
 from typing import Any
@@ -106,7 +107,8 @@ def question_markdown(question: Question) -> str:
         parts.append("\n".join(f"- **{letter}** — {shown}" for letter, (shown, _) in letters))
     parts.append(f"**{escape_markdown(question.asks)}**")
     parts += [
-        f"<details><summary>Hint {n}</summary>{hint}</details>" for n, hint in enumerate(question.task.hints, start=1)
+        f"<details><summary>Hint {n}</summary>{html.escape(hint)}</details>"
+        for n, hint in enumerate(question.task.hints, start=1)
     ]
     parts.append(f"Answer {question.number} ({escape_markdown(question.form.beside)}): {_LINE}")
     return "\n\n".join(parts)
