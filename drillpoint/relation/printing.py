@@ -13,12 +13,40 @@ import sympy
 from sympy.printing.latex import LatexPrinter
 from sympy.printing.str import StrPrinter
 
+from drillpoint.quantities import plain_number
+
 Spelling = Callable[[str], str]
 
 
 def _positive_first(terms: list[Any]) -> list[Any]:
     # A reader expects "a - b", where sympy's own order may give "-b + a".
     return sorted(terms, key=lambda term: term.could_extract_minus_sign())
+
+
+# Named so that it is sorted to the front: 2πR, not 2Rπ.
+_RATIO_OF_CIRCLE = sympy.Symbol("#π")
+
+
+def _as_written(expression: Any) -> Any:
+    # Nobody writes 4/5 for an exponent of 0.8, or 2515/100000000 for a small constant.
+    def is_decimal(number: Any) -> bool:
+        rest = number.q if number.is_Rational and number.q % 5 == 0 else 0
+        while rest and rest % 5 == 0:
+            rest //= 5
+        return rest > 0 and rest & (rest - 1) == 0
+
+    # Standing alone among angles pi is half a turn; as a factor it is the number.
+    def multiplies(product: Any) -> bool:
+        return product.is_Mul and product.has(sympy.pi) and bool(product.free_symbols)
+
+    written = sympy.sympify(expression).replace(is_decimal, lambda number: sympy.Float(number, 15))
+    return written.replace(multiplies, _with_number_pi)
+
+
+def _with_number_pi(product: Any) -> Any:
+    powers = (sympy.pi**k for k in (1, -1, 2, -2))
+    swap = {p: p.subs(sympy.pi, _RATIO_OF_CIRCLE) for p in powers}
+    return sympy.Mul(*(swap.get(factor, factor) for factor in product.args))
 
 
 class _Text(StrPrinter):
@@ -30,10 +58,13 @@ class _Text(StrPrinter):
         return _positive_first(super()._as_ordered_terms(expr, order=order))
 
     def _print_Symbol(self, expr: Any) -> str:
-        return self.spelling(expr.name)
+        return "π" if expr == _RATIO_OF_CIRCLE else self.spelling(expr.name)
 
     def _print_Pi(self, expr: Any) -> str:
         return "180°"
+
+    def _print_Float(self, expr: Any) -> str:
+        return plain_number(float(expr), 12)
 
     def _print_Pow(self, expr: Any, rational: bool = False) -> str:
         base, power = expr.args
@@ -68,11 +99,14 @@ class _Latex(LatexPrinter):
         return _positive_first(super()._as_ordered_terms(expr, order=order))
 
     def _print_Symbol(self, expr: Any, style: str = "plain") -> str:
-        return self.spelling(expr.name)
+        return r"\pi" if expr == _RATIO_OF_CIRCLE else self.spelling(expr.name)
 
     def _print(self, expr: Any, **kwargs: Any) -> str:
         # Sympy lets pi print itself, before any method of the printer is asked.
         return r"180^{\circ}" if expr is sympy.pi else super()._print(expr, **kwargs)
+
+    def _print_Float(self, expr: Any) -> str:
+        return plain_number(float(expr), 12)
 
     def _print_atan2(self, expr: Any, exp: Any = None) -> str:
         over, under = (self._print(a) for a in expr.args)
@@ -81,10 +115,10 @@ class _Latex(LatexPrinter):
 
 def as_text(expression: Any, spelling: Spelling) -> str:
     """The expression in one line of plain text: "(√(R² − t²) − t·cot δ)/sin κ"."""
-    printed = str(_Text(spelling).doprint(expression))
+    printed = str(_Text(spelling).doprint(_as_written(expression)))
     return printed.replace("*", "·").replace(" - ", " − ").replace("(-", "(−")
 
 
 def as_latex(expression: Any, spelling: Spelling) -> str:
     """The expression in LaTeX, fractions built up."""
-    return str(_Latex(spelling).doprint(expression))
+    return str(_Latex(spelling).doprint(_as_written(expression)))

@@ -54,10 +54,12 @@ def test_the_numbers_in_a_worked_line_give_its_result(name: str) -> None:
     left, *_, line, result = relation.worked(**givens).text.splitlines()[-1].split(" = ")
     assert left == relation.result.symbol
     # Read the printed line back as a calculation in degrees.
-    code = line.replace("·", "*").replace("²", "**2").replace("−", "-").replace("√", "sqrt")
+    code = line.replace("·", "*").replace("²", "**2").replace("−", "-").replace("√", "sqrt").replace("^", "**")
+    code = re.sub(r"\|([^|]*)\|", r"abs(\1)", code).replace("π", "pi")
     code = re.sub(r"(-?[\d.]+)°", r"rad(\1)", code)
     code = re.sub(r"\b(sin|cos|tan|cot|asin|atan) (rad\([^)]*\)|[\d.]+)", r"\1(\2)", code)
     names = {f: getattr(sympy, f) for f in ("sin", "cos", "tan", "cot", "asin", "atan", "sqrt")}
+    names |= {"abs": sympy.Abs, "pi": sympy.pi}
     names["rad"] = lambda degrees: sympy.Float(degrees, 30) * sympy.pi / 180
     value = float(sympy.sympify(code, locals=names).evalf(20))
     if relation.result.is_angle:
@@ -73,7 +75,7 @@ def test_every_formula_prints_without_leftovers(name: str) -> None:
         for text in (line.text, line.latex):
             assert "⟦" not in text
             assert "**" not in text
-            assert "pi" not in text.replace(r"\pi", "pi")
+            assert "pi" not in text.replace(r"\pi", "")
 
 
 def _worked_lines(name: str) -> tuple[object, ...]:
@@ -88,6 +90,10 @@ def test_printing_of_single_forms() -> None:
     assert as_text(s.R**3, letter) == "R^3"
     assert as_text(sympy.Abs(s.t), letter) == "|t|"
     assert as_text(sympy.sin(s.kappa + s.delta), letter).startswith("sin(")
+    assert as_text(s.radius ** sympy.Rational(4, 5) * sympy.Rational(25, 10**6), letter) == "0.000025·r^0.8"
+    assert as_text(sympy.pi - s.kappa, letter) == "180° − κ"
+    assert as_text(s.t / (2 * sympy.pi * s.R), letter) == "t/(2·π·R)"
+    assert as_latex(s.t * sympy.pi, latex_letter) == r"\pi t"
     assert as_latex(sympy.atan2(s.t, s.R), latex_letter) == r"\arctan\left(\frac{t}{R}\right)"
 
 
