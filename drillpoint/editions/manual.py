@@ -23,8 +23,8 @@ _HEADER = "<!-- Written by `python -m drillpoint.editions` from the relations th
 _HOW_TO_CALL = """\
 Every relation is called with keywords, in degrees and millimetres, after `from drillpoint.relations import NAME`. Each
 can also be solved for any of its quantities (`NAME.solve(...)`), worked out on paper (`NAME.worked(...)`), asked how
-much a result changes (`NAME.sensitivity(...)`) and what reading errors are worth (`NAME.uncertainty(...)`). `NAME.help` says
-what it takes.
+much a result changes (`NAME.sensitivity(...)`) and what reading errors are worth (`NAME.uncertainty(...)`). `NAME.help`
+says what it takes.
 """
 
 

@@ -2,7 +2,7 @@
 
 draw: a drawing. explore: a drawing with sliders. derive: a relation step by step from the drawing. work_out: a relation
 with the numbers put in. tabulate: a relation for several values of one given. ask: a question to try; judge: check an
-answer in words. And every relation of the book under its own name, such as `lip_length`.
+answer in words. find: the relations that speak of some words. And every relation of the book under its own name, such as `lip_length`.
 
 Each name is fetched from its own room when it is first asked for, so that importing this module alone loads nothing.
 """
@@ -20,6 +20,7 @@ _HOMES = {
     "derive": "drillpoint.lesson.blackboard",
     "draw": "drillpoint.drawing",
     "explore": "drillpoint.explorers",
+    "find": "drillpoint.relations",
     "heel_clearance": "drillpoint.relations",
     "judge": "drillpoint.course",
     "lip_length": "drillpoint.relations",

@@ -69,7 +69,7 @@ def uncertainty(relation: Relation, givens: Mapping[str, Any]) -> Uncertain:
 
 
 def _plus_minus(name: str, given: Any) -> float:
-    error = float(given) if isinstance(given, Real) and not isinstance(given, bool) else math.nan
+    error = float(given) if isinstance(given, Real) and given is not True and given is not False else math.nan
     if not 0 <= error < math.inf:
         raise OutOfRange(f"the ± of {name} is {given!r}; it needs to be a number from 0 up, in the unit of {name}")
     return error

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from drillpoint.relation import Relation
-from drillpoint.relations import chisel_edge, forces, hole, lips, rake, regrind, relief, web
+from drillpoint.relations import chisel_edge, finding, forces, hole, lips, rake, regrind, relief, web
 from drillpoint.relations.chisel_edge import chisel_edge_angle, chisel_edge_length
 from drillpoint.relations.lips import lip_length, point_height
 from drillpoint.relations.relief import axial_relief, heel_clearance, lip_relief, relief_at_radius
@@ -33,12 +33,22 @@ CHAPTERS: Mapping[str, tuple[Relation, ...]] = MappingProxyType(
 BOOK: Mapping[str, Relation] = MappingProxyType({r.name: r for chapter in CHAPTERS.values() for r in chapter})
 """Every relation by name."""
 
+
+def find(words: str) -> finding.Found:
+    """The relations that speak of these words, the best first: `find("how long is the lip")`.
+
+    Raises LearnerError when none does.
+    """
+    return finding.find(words, BOOK)
+
+
 __all__ = [
     "BOOK",
     "CHAPTERS",
     "axial_relief",
     "chisel_edge_angle",
     "chisel_edge_length",
+    "find",
     "heel_clearance",
     "lip_length",
     "lip_relief",
