@@ -78,4 +78,4 @@ def _called_as() -> str:
     name = Path(sys.argv[0]).name
     if name != "__main__.py":
         return "drillpoint"
-    return "python -m drillpoint" if sys.platform == "win32" else "python3 -m drillpoint"
+    return "py -m drillpoint" if sys.platform == "win32" else "python3 -m drillpoint"

@@ -64,6 +64,7 @@ def _open(options: Namespace) -> int:
     lab.free_port(options.port)
     here, python = with_packages(here, "open")
     copied = lessons.copy(here)
+    lab.trust(here, python, (*copied.fresh, *copied.beside))
     say(f"Your own copies of the lessons are in {here.folder}")
     for name in copied.beside:
         say(f"A lesson has changed since you edited your copy: yours stays, the new one is beside it as {name}")

@@ -12,7 +12,7 @@ import time
 import urllib.error
 import urllib.parse
 import urllib.request
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -78,7 +78,11 @@ def run(places: Places, python: Path, lesson: str | None, port: int, browser: bo
                     stdout=words,
                     stderr=subprocess.STDOUT,
                     cwd=places.folder,
-                    env=surroundings(places, server, runtime),
+                    env=surroundings(
+                        places,
+                        # The runtime folder is on the local disk: a stick or a network drive may not keep it private.
+                        {"JUPYTER_TOKEN": server.token, "JUPYTER_RUNTIME_DIR": runtime},
+                    ),
                     start_new_session=os.name != "nt",
                 )
         except OSError as error:
@@ -114,21 +118,32 @@ def command(places: Places, python: Path, server: Server) -> list[str]:
     return [str(python), "-m", "jupyterlab", *arguments]
 
 
-def surroundings(places: Places, server: Server, runtime: str) -> dict[str, str]:
-    """The server's environment variables: settings and history stay with the learner's copies."""
+def surroundings(places: Places, extra: Mapping[str, str] | None = None) -> dict[str, str]:
+    """Environment variables for JupyterLab: settings and history stay with the learner's copies."""
     own = places.state
-    return child_environment(
-        {
-            "JUPYTER_TOKEN": server.token,
-            "JUPYTER_CONFIG_DIR": str(own / "jupyter"),
-            "JUPYTER_DATA_DIR": str(own / "jupyter" / "data"),
-            "JUPYTERLAB_SETTINGS_DIR": str(own / "jupyter" / "settings"),
-            "JUPYTERLAB_WORKSPACES_DIR": str(own / "jupyter" / "workspaces"),
-            # On the local disk: a stick or a network drive may not be able to keep these files private.
-            "JUPYTER_RUNTIME_DIR": runtime,
-            "IPYTHONDIR": str(own / "ipython"),
-        }
-    )
+    kept_there = {
+        "JUPYTER_CONFIG_DIR": own / "jupyter",
+        "JUPYTER_DATA_DIR": own / "jupyter" / "data",
+        "JUPYTERLAB_SETTINGS_DIR": own / "jupyter" / "settings",
+        "JUPYTERLAB_WORKSPACES_DIR": own / "jupyter" / "workspaces",
+        "IPYTHONDIR": own / "ipython",
+    }
+    return child_environment({name: str(path) for name, path in kept_there.items()} | dict(extra or {}))
+
+
+def trust(places: Places, python: Path, names: Sequence[str]) -> None:
+    """Tell JupyterLab that these lessons are as published, so that their drawings show before anything is run."""
+    notebooks = [str(places.folder / name) for name in names if name.endswith(".ipynb")]
+    if notebooks:
+        # Left undone, the drawings appear a little later, on the first run: no reason to stop.
+        subprocess.run(  # noqa: S603
+            [str(python), "-m", "nbformat.sign", *notebooks],
+            stdin=subprocess.DEVNULL,
+            stdout=subprocess.DEVNULL,
+            stderr=subprocess.DEVNULL,
+            env=surroundings(places),
+            check=False,
+        )
 
 
 def free_port(wanted: int) -> int:

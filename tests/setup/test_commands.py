@@ -28,6 +28,7 @@ def served(monkeypatch: pytest.MonkeyPatch) -> list[tuple[Path, str | None, int,
         return 0
 
     monkeypatch.setattr(lab, "run", run)
+    monkeypatch.setattr(lab, "trust", lambda *_: None)
     return calls
 
 

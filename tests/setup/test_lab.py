@@ -8,6 +8,8 @@ import threading
 from collections.abc import Iterator
 from pathlib import Path
 
+import nbformat
+import nbformat.sign
 import pytest
 
 from drillpoint.setup import lab
@@ -137,6 +139,20 @@ def test_a_server_that_dies(places: Places, monkeypatch: pytest.MonkeyPatch, las
 def test_a_python_that_does_not_start(places: Places, tmp_path: Path) -> None:
     with pytest.raises(SetupError, match="starting JupyterLab"):
         lab.run(places, tmp_path / "no-python", None, lab.USUAL_PORT, browser=False)
+
+
+def test_lessons_as_published_are_trusted_and_edited_ones_not(places: Places) -> None:
+    notebook = nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell("1")])
+    for name in ("01_lips.ipynb", "mine.ipynb"):
+        nbformat.write(notebook, places.folder / name)
+        notebook.cells[0].source = "2"
+    lab.trust(places, Path(sys.executable), ["01_lips.ipynb", "drill.svg"])
+    data = Path(lab.surroundings(places)["JUPYTER_DATA_DIR"])
+    assert data.is_relative_to(places.state)
+    notary = nbformat.sign.NotebookNotary(data_dir=str(data))
+    assert notary.check_signature(nbformat.read(places.folder / "01_lips.ipynb", 4))
+    assert not notary.check_signature(nbformat.read(places.folder / "mine.ipynb", 4))
+    notary.store.close()
 
 
 @pytest.mark.parametrize("port", [0, 80, 65536, -1])
