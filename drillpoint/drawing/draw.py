@@ -118,7 +118,7 @@ def _facts(givens: Mapping[str, float]) -> dict[str, float]:
         raise LearnerError(f"web {web:g} mm leaves no chisel edge to draw; give a web above 0, for example 1.5")
     square, psi = _relief_and_chisel_edge(givens, angle, ratio)
     length = lip_length(diameter=diameter, point_angle=angle, web=web, chisel_edge_angle=psi)
-    return {
+    values = {
         "diameter": float(diameter),
         "point_angle": float(angle),
         "web": float(web),
@@ -132,6 +132,8 @@ def _facts(givens: Mapping[str, float]) -> dict[str, float]:
         "chisel_edge_length": float(chisel_edge_length(web=web, chisel_edge_angle=psi)),
         "point_height": float(point_height(diameter=diameter, point_angle=angle)),
     }
+    # A relief comes back as it was given, not as worked back from what followed.
+    return values | {name: float(givens[name]) for name in ("lip_relief", "axial_relief") if name in givens}
 
 
 def _relief_and_chisel_edge(givens: Mapping[str, float], angle: float, ratio: float) -> tuple[float, float]:

@@ -75,7 +75,8 @@ def _centre_lines(sheet: Sheet) -> None:
 
 def _diameter(sheet: Sheet) -> None:
     x, y = CENTRE
-    middle = sheet.dimension((x, y - RADIUS), (x, y + RADIUS), (sp.Integer(-1), sp.Integer(0)), RADIUS + 64)
+    left = (sp.Integer(-1), sp.Integer(0))
+    middle = sheet.dimension((x, y - RADIUS), (x, y + RADIUS), left, RADIUS + 64, opening=13)
     sheet.label("value", (middle[0], middle[1] + 6), "middle", "Ø{diameter}", "diameter", "Ø ?")
 
 

@@ -74,11 +74,14 @@ class Sheet:
             ["M", tip, "L", along(back, side, ARROW_HALF_WIDTH), along(back, side, -ARROW_HALF_WIDTH), "Z"],
         )
 
-    def dimension(self, start: Point, end: Point, outside: Point, offset: Any, outward: bool = False) -> Point:
+    def dimension(
+        self, start: Point, end: Point, outside: Point, offset: Any, outward: bool = False, opening: Any = 0
+    ) -> Point:
         """A linear dimension beside the line from start to end; returns the middle of its dimension line.
 
         outside: unit vector towards the side where it stands, square to the line. offset: how far away. The arrows
-        turn outside, onto tails, where there is no room between them; `outward` has them outside always.
+        turn outside, onto tails, where there is no room between them; `outward` has them outside always. opening: how
+        far the line stays away from its middle, to leave room for a label there.
         """
         length = distance(start, end)
         forward = ((end[0] - start[0]) / length, (end[1] - start[1]) / length)
@@ -87,10 +90,15 @@ class Sheet:
             self.line("thin", along(point, outside, GAP), along(point, outside, offset + OVERRUN))
         turn: Any = -1 if outward else sp.Piecewise((1, length > ROOM_FOR_ARROWS), (-1, True))
         tail = TAIL * (1 - turn) / 2
-        self.line("thin", along(first, forward, -tail), along(last, forward, tail))
+        middle = ((first[0] + last[0]) / 2, (first[1] + last[1]) / 2)
+        if opening:
+            self.line("thin", along(first, forward, -tail), along(middle, forward, -opening))
+            self.line("thin", along(middle, forward, opening), along(last, forward, tail))
+        else:
+            self.line("thin", along(first, forward, -tail), along(last, forward, tail))
         self.arrow(first, (-turn * forward[0], -turn * forward[1]))
         self.arrow(last, (turn * forward[0], turn * forward[1]))
-        return ((first[0] + last[0]) / 2, (first[1] + last[1]) / 2)
+        return middle
 
     def angle(self, centre: Point, radius: Any, start: Any, sweep: Any, large: bool = False) -> Point:
         """An angular dimension: the arc from direction `start`, turned clockwise by `sweep`, with arrow heads.

@@ -212,14 +212,14 @@ def _point_height(sheet: Sheet) -> None:
 
 
 def _diameter(sheet: Sheet) -> None:
-    below = sp.Integer(438)
+    below = sp.Integer(446)
     x = APEX[0]
     top = project((sp.Integer(1), SHOULDER_HEIGHT))[1]
     for side in (-1, 1):
         sheet.line("thin", (x + side * RADIUS, top + GAP), (x + side * RADIUS, below + OVERRUN))
         sheet.arrow((x + side * RADIUS, below), (sp.Integer(side), sp.Integer(0)))
     sheet.line("thin", (x - RADIUS, below), (x + RADIUS, below))
-    sheet.label("value", (x, below + 6), "middle", "Ø{diameter}", "diameter", "Ø ?")
+    sheet.label("value", (x, below - 7), "middle", "Ø{diameter}", "diameter", "Ø ?")
 
 
 def _words() -> list[Sentence]:

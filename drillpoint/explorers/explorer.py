@@ -12,6 +12,8 @@ from drillpoint.drawing.scene import Sentence
 from drillpoint.errors import LearnerError, OutOfRange, UnknownGiven
 from drillpoint.quantities import nearest, plain_number, quantity
 
+CALL_DECIMALS = 6
+
 
 @frozen
 class Slider:
@@ -79,7 +81,9 @@ class Explorer:
         state = {**self.start, **{name: _number(name, value) for name, value in givens.items()}}
         for slider in self.sliders:
             if slider.share_of in givens and slider.name not in givens:
-                state[slider.name] = slider.start / self.start[slider.share_of] * state[slider.share_of]
+                share = slider.start / self.start[slider.share_of]
+                # Twelve digits, as in the browser: enough for any drill, and 1.905 stays 1.905.
+                state[slider.name] = float(f"{share * state[slider.share_of]:.12g}")
         for slider in self.sliders:
             low, high = slider.limits(state)
             if not low * (1 - 1e-9) <= state[slider.name] <= high * (1 + 1e-9):
@@ -92,8 +96,11 @@ class Explorer:
 
     def call(self, state: Mapping[str, float], units: str) -> str:
         """The plain call that draws the same drill."""
-        givens = ", ".join(f"{slider.name}={plain_number(state[slider.name], 4)}" for slider in self.sliders)
-        return f'draw("{self.scenes[0]}", {givens}{", units=" + chr(34) + "inch" + chr(34) if units == "inch" else ""})'
+        givens = ", ".join(
+            f"{slider.name}={plain_number(state[slider.name], CALL_DECIMALS)}" for slider in self.sliders
+        )
+        written_in = ', units="inch"' if units == "inch" else ""
+        return f'draw("{self.scenes[0]}", {givens}{written_in})'
 
 
 def _number(name: str, value: Any) -> float:

@@ -4,7 +4,7 @@ const SAID_EVERY = 700; // ms between two announcements to a screen reader
 const SYNC_AFTER = 150; // ms of rest before the kernel is told
 
 function plainCall(config, state, units) {
-  const givens = config.sliders.map(({ name }) => `${name}=${plainNumber(state[name], 4)}`).join(", ");
+  const givens = config.sliders.map(({ name }) => `${name}=${plainNumber(state[name], 6)}`).join(", ");
   return `draw("${config.scenes[0]}", ${givens}${units === "inch" ? ', units="inch"' : ""})`;
 }
 

@@ -23,10 +23,11 @@ function makeTable(config) {
 function makeWorked(config) {
   const lines = config.worked.map((name) => {
     const { formula_text: formula, result } = numbers.relations[name];
-    const line = make("dd");
-    return { name, line, root: [make("dt", {}, numbers.quantities[result].term, makeFormula(formula)), line] };
+    const line = make("div", { class: "line" });
+    const head = make("div", { class: "name" }, make("b", {}, numbers.quantities[result].term), makeFormula(formula));
+    return { name, line, root: [head, line] };
   });
-  const root = make("div", { class: "worked" }, make("dl", {}, ...lines.flatMap((line) => line.root)));
+  const root = make("div", { class: "worked" }, ...lines.flatMap((line) => line.root));
   const update = (values, units) => lines.forEach(({ name, line }) => setFormula(line, workedLine(name, values, units)));
   return { root, update };
 }

@@ -1,0 +1,111 @@
+"""The rules that exist in both languages give the same in both."""
+
+import random
+import re
+
+import pytest
+
+from drillpoint.course import read_number
+from drillpoint.course.reading import ReadingError
+from drillpoint.drawing.draw import facts
+from drillpoint.drawing.showing import bar_length, fraction, show
+from drillpoint.explorers.lips import LIPS
+from drillpoint.explorers.script import page_script, script, widget_module
+from drillpoint.relations import BOOK
+
+
+def run(browser, expression, argument=None):
+    page = browser.new_page()
+    try:
+        return page.evaluate(f"(argument) => {{ {script()}\n return {expression}; }}", argument)
+    finally:
+        page.close()
+
+
+def test_the_script_asks_for_nothing_from_outside():
+    for text in (widget_module(), page_script()):
+        assert not re.search(r"\bimport\b|\bfetch\(|XMLHttpRequest|https?://(?!www\.w3\.org/2000/svg)|\beval\(", text)
+
+
+def test_values_are_written_alike(browser):
+    chance = random.Random(59)
+    lengths = [chance.uniform(0.001, 60) for _ in range(300)]
+    lengths += [i / 64 * 25.4 for i in range(1, 200)] + [0.125, 0.0625, 0.005, 0.015, 1.005, 2.5, 12.345]
+    angles = [chance.uniform(0, 180) for _ in range(200)] + [0.05, 0.25, 101.65, 59.95]
+    asked = [
+        [name, value, units]
+        for name, values in (
+            ("diameter", lengths),
+            ("web", lengths),
+            ("point_angle", angles),
+            ("acute", angles),
+            ("web_ratio", [v / 100 for v in angles]),
+        )
+        for value in values
+        for units in ("mm", "inch")
+    ]
+    theirs = run(browser, "argument.map(([name, value, units]) => show(name, value, units))", asked)
+    assert theirs == [show(name, value, units) for name, value, units in asked]
+    theirs = run(browser, "argument.map((length) => fraction(length / 25.4))", lengths)
+    assert theirs == [fraction(length / 25.4) for length in lengths]
+    sizes = [0.5, 1, 3.3, 10, 25.4, 40]
+    theirs = run(browser, "argument.flatMap((d) => [barLength(d, 'mm'), barLength(d, 'inch')])", sizes)
+    assert theirs == [pytest.approx(list(bar_length(d, units))) for d in sizes for units in ("mm", "inch")]
+
+
+@pytest.mark.parametrize(
+    "start",
+    [
+        {},
+        {"diameter": 9.525, "lip_relief": 26.84},
+        {"point_angle": 135, "lip_relief": 19},
+        {"web": 3.7, "lip_relief": 25},
+    ],
+)
+def test_values_and_worked_lines_are_those_of_the_relations(browser, start):
+    state = LIPS.state(**start)
+    found = run(browser, "work(argument.config, argument.state, 'mm')", {"config": LIPS.as_data(), "state": state})
+    assert found["problem"] == ""
+    values = facts(**state)
+    assert {name: found["values"][name] for name in values} == pytest.approx(values, abs=1e-9)
+    lines = run(
+        browser,
+        "argument.names.map((n) => workedLine(n, argument.values, 'mm'))",
+        {"names": LIPS.worked, "values": values},
+    )
+    assert lines == [BOOK[n].worked(**{given: values[given] for given in BOOK[n].givens}).text for n in LIPS.worked]
+
+
+def test_a_worked_line_in_inches_holds_in_inches(browser):
+    values = facts(**LIPS.state(diameter=25.4))
+    (line,) = run(browser, "[workedLine('point_height', argument, 'inch')]", values)
+    # DERIVED: (1 in / 2)/tan 59° = 0.3004 in
+    assert line == "h = 0.5/tan 59° = 0.3004 in"
+
+
+TYPED = [
+    "9.5", "9,5", ".5", ",5", "3/8 in", "3/8in", '3/8"', "1 7/8 in", "1-7/8 in", "1⅞ in", "½ in", "0,375 inch",
+    "9.5 mm", "1 cm", "  12 ", "12.", "−3", "1,234", "3.5.1", "abc", "", "5 mm 3", "3/0", "12 furlongs", "1 1/2/3",
+    "5 °", "2 3", "1/2 1/4", "12 in.", "7/8”", "--3", "9 . 5", "1e3 m", "0", "11/4 in", "1;2",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("unit", ["mm", "in"])
+def test_typed_numbers_are_read_as_the_exercises_read_them(browser, unit):
+    units = "mm" if unit == "mm" else "inch"
+    theirs = run(
+        browser, "argument.typed.map((t) => readNumber(t, 'mm', argument.units))", {"typed": TYPED, "units": units}
+    )
+    for typed, read in zip(TYPED, theirs, strict=True):
+        try:
+            expected = read_number(typed, unit).value
+        except ReadingError:
+            assert "You can write" in read.get("problem", ""), f"{typed!r} was read as {read}"
+        else:
+            assert read.get("value") == pytest.approx(expected), f"{typed!r}: {read}"
+
+
+def test_an_angle_box_takes_angles_only(browser):
+    read = run(browser, "['118', '118°', '118,5 deg', '3/8 in'].map((t) => readNumber(t, '°', 'mm'))")
+    assert [r.get("value") for r in read] == [118, 118, 118.5, None]
+    assert "for an angle" in read[3]["problem"]
