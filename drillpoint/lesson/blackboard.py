@@ -55,14 +55,17 @@ def derive(relation: Relation | str) -> Board:
         rows.append(f"<li>{_low(step.words)}{_centred(equation)}</li>")
         lines += [f"{number}. {step.words}", f"      {' = '.join(as_text(side, letter) for side in sides)}"]
     where = {shown.result.symbol: shown.result.term, **shown.where}
-    assumes = [html.escape(said) for said in shown.assumptions]
+    below = [
+        _said(where),
+        "Taken for granted: " + " ".join(shown.assumptions),
+        "Sources: " + " ".join(shown.sources),
+    ]
     page = [
         f"<p><strong>How the {html.escape(shown.result.term)} follows</strong></p>",
         f"<ol>{''.join(rows)}</ol>",
-        f"<p>{_low(_said(where))}</p>",
-        f"<p>This holds when: {' '.join(assumes)}</p>",
+        *(f"<p>{_low(said)}</p>" for said in below),
     ]
-    lines += ["", _said(where), "This holds when: " + " ".join(shown.assumptions)]
+    lines += ["", *below]
     return Board("".join(page), "\n".join(lines))
 
 

@@ -18,13 +18,13 @@ def words(shown: str) -> str:
 
 
 @pytest.mark.parametrize("name", sorted(BOOK))
-def test_a_derivation_shows_every_step_and_assumption(name: str) -> None:
+def test_a_derivation_shows_every_step_assumption_and_source(name: str) -> None:
     board = derive(name)
     for step in BOOK[name].derivation:
         assert step.words in board.text
-    for assumption in BOOK[name].assumptions:
-        assert assumption in board.text
-        assert assumption in words(board.html)
+    for said in (*BOOK[name].assumptions, *BOOK[name].sources):
+        assert said in board.text
+        assert said in words(board.html)
     assert board.html.count("<li>") == len(BOOK[name].derivation)
 
 
