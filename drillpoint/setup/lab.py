@@ -1,6 +1,7 @@
 """Starting JupyterLab on the learner's folder, and ending it tidily."""
 
 import contextlib
+import json
 import os
 import secrets
 import signal
@@ -25,6 +26,7 @@ HOST = "127.0.0.1"
 USUAL_PORT = 8888
 PORTS = range(1024, 65536)
 _PORTS_TRIED = 50
+_NEWS = "@jupyterlab/apputils-extension:announcements"
 _PATIENCE = 180
 """Seconds until a server that does not answer is given up: a slow disk under a virus scanner takes over a minute."""
 _GRACE = 15
@@ -71,6 +73,7 @@ def run(places: Places, python: Path, lesson: str | None, port: int, browser: bo
     say("Starting JupyterLab (some seconds; the first time it may take a minute) ...")
     with tempfile.TemporaryDirectory(prefix="drillpoint-") as runtime, stopping_on_signals():
         try:
+            _quieten(places)
             with log.open("wb") as words:
                 child = subprocess.Popen(  # noqa: S603
                     command(places, python, server),
@@ -129,6 +132,14 @@ def surroundings(places: Places, extra: Mapping[str, str] | None = None) -> dict
         "IPYTHONDIR": own / "ipython",
     }
     return child_environment({name: str(path) for name, path in kept_there.items()} | dict(extra or {}))
+
+
+def _quieten(places: Places) -> None:
+    """Leave out the part that asks about news: its question would cover the first lesson."""
+    choices = places.state / "jupyter" / "labconfig" / "page_config.json"
+    if not choices.exists():
+        choices.parent.mkdir(parents=True, exist_ok=True)
+        choices.write_text(json.dumps({"disabledExtensions": {_NEWS: True}}), encoding="utf-8")
 
 
 def trust(places: Places, python: Path, names: Sequence[str]) -> None:

@@ -5,12 +5,14 @@ follows the lesson; any other copy is the learner's work, and a newer lesson is 
 brings the lesson back as published.
 """
 
+import contextlib
 import hashlib
 import json
 import shutil
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
+from typing import Any
 
 from drillpoint.setup.places import Places
 from drillpoint.setup.trouble import explain
@@ -112,7 +114,27 @@ def _put(source: Path, target: Path) -> None:
 
 
 def _digest(path: Path) -> str:
-    return hashlib.sha256(path.read_bytes()).hexdigest()
+    """Stands for what a learner would see: for a notebook its cells, however the file is written down.
+
+    Merely opening a lesson lets JupyterLab save it again in its own layout and with notes of its own about the kernel;
+    that is no edit.
+    """
+    content = path.read_bytes()
+    if path.suffix == ".ipynb":
+        with contextlib.suppress(ValueError, KeyError, TypeError):
+            content = json.dumps(_joined(json.loads(content)["cells"]), sort_keys=True).encode()
+    return hashlib.sha256(content).hexdigest()
+
+
+def _joined(value: Any) -> Any:
+    """The same value with texts that are kept line by line put together, as notebooks may hold them either way."""
+    if isinstance(value, dict):
+        return {key: _joined(part) for key, part in value.items()}
+    if isinstance(value, list):
+        if value and all(isinstance(part, str) for part in value):
+            return "".join(value)
+        return [_joined(part) for part in value]
+    return value
 
 
 def _recall(path: Path) -> dict[str, dict[str, str]]:

@@ -96,6 +96,8 @@ def test_started_told_and_stopped(
     assert f"--ServerApp.root_dir={places.folder}" in notes["arguments"]
     assert "--ServerApp.ip=127.0.0.1" in notes["arguments"]
     assert notes["variables"]["PYTHONUTF8"] == "1"
+    settings = json.loads((places.state / "jupyter/labconfig/page_config.json").read_text(encoding="utf-8"))
+    assert settings == {"disabledExtensions": {"@jupyterlab/apputils-extension:announcements": True}}
     own = [notes["variables"][name] for name in ("JUPYTER_CONFIG_DIR", "JUPYTER_DATA_DIR", "IPYTHONDIR")]
     assert all(Path(folder).is_relative_to(places.state) for folder in own)
     assert not Path(notes["variables"]["JUPYTER_RUNTIME_DIR"]).exists()

@@ -1,4 +1,5 @@
 import errno
+import json
 import shutil
 from pathlib import Path
 
@@ -69,6 +70,25 @@ def test_an_edited_copy_stays_and_the_new_version_is_put_beside_it_once(places: 
     assert lessons.copy(places).beside == ("01_lips (new version 2).ipynb",)
     assert (places.folder / "01_lips (new version).ipynb").read_text() == "my work in the newer one"
     assert mine.read_text() == "my work"
+
+
+def notebook(source: str | list[str], indent: int | None = 1, **metadata: object) -> str:
+    cell = {"cell_type": "code", "id": "a", "metadata": {}, "source": source, "outputs": [], "execution_count": None}
+    return json.dumps({"cells": [cell], "metadata": metadata, "nbformat": 4, "nbformat_minor": 5}, indent=indent)
+
+
+def test_opening_a_lesson_without_changing_it_is_no_edit(places: Places) -> None:
+    published, mine = places.lessons / "01_lips.ipynb", places.folder / "01_lips.ipynb"
+    published.write_text(notebook("one\ntwo"))
+    lessons.copy(places)
+    mine.write_text(notebook(["one\n", "two"], indent=None, language_info={"version": "3.13.0"}))
+    published.write_text(notebook("one\ntwo\nthree"))
+    assert lessons.copy(places).fresh == ("01_lips.ipynb",)
+
+    mine.write_text(notebook("one\ntwo\nthree, and my own"))
+    published.write_text(notebook("four"))
+    assert lessons.copy(places).beside == ("01_lips (new version).ipynb",)
+    assert "my own" in mine.read_text()
 
 
 def test_a_lesson_set_back_to_what_was_copied_is_not_offered(places: Places) -> None:
