@@ -189,6 +189,165 @@ TEMPLATES = {
         "latex": "⟦diameter⟧ ⟦web_ratio⟧",
         "abbreviations": [],
         "where": []
+    },
+    "web_after_shortening": {
+        "formula_text": "W′ = ΔL·τ + W",
+        "formula_latex": "W' = \\Delta L \\tau + W",
+        "text": "⟦length_removed⟧·⟦web_taper⟧ + ⟦web⟧",
+        "latex": "⟦length_removed⟧ ⟦web_taper⟧ + ⟦web⟧",
+        "abbreviations": [],
+        "where": []
+    },
+    "pilot_diameter": {
+        "formula_text": "d_p = W/sin ψ",
+        "formula_latex": "d_p = \\frac{W}{\\sin{\\left(\\psi \\right)}}",
+        "text": "⟦web⟧/sin ⟦chisel_edge_angle⟧",
+        "latex": "\\frac{⟦web⟧}{\\sin{\\left(⟦chisel_edge_angle⟧ \\right)}}",
+        "abbreviations": [],
+        "where": []
+    },
+    "pilot_cover": {
+        "formula_text": "k_p = d_p·sin ψ/W",
+        "formula_latex": "k_p = \\frac{d_p \\sin{\\left(\\psi \\right)}}{W}",
+        "text": "⟦pilot_diameter⟧·sin ⟦chisel_edge_angle⟧/⟦web⟧",
+        "latex": "\\frac{⟦pilot_diameter⟧ \\sin{\\left(⟦chisel_edge_angle⟧ \\right)}}{⟦web⟧}",
+        "abbreviations": [],
+        "where": []
+    },
+    "thinning_reach": {
+        "formula_text": "x_m = C_t·cos δ/2 + (t − C_t·sin δ/2)/tan ν",
+        "formula_latex": "x_m = \\frac{C_t \\cos{\\left(\\delta \\right)}}{2} + \\frac{t - \\frac{C_t \\sin{\\left(\\delta \\right)}}{2}}{\\tan{\\left(\\nu \\right)}}",
+        "text": "⟦thinned_chisel_length⟧·cos ⟦delta⟧/2 + (⟦t⟧ − ⟦thinned_chisel_length⟧·sin ⟦delta⟧/2)/tan ⟦thinning_angle⟧",
+        "latex": "\\frac{⟦thinned_chisel_length⟧ \\cos{\\left(⟦delta⟧ \\right)}}{2} + \\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\tan{\\left(⟦thinning_angle⟧ \\right)}}",
+        "abbreviations": [
+            "t",
+            "delta"
+        ],
+        "where": [
+            [
+                "t = W/2 = ⟦web⟧/2 = ⟦t⟧",
+                "t = \\frac{W}{2} = \\frac{⟦web⟧}{2} = ⟦t⟧"
+            ],
+            [
+                "δ = 180° − ψ = 180° − ⟦chisel_edge_angle⟧ = ⟦delta⟧",
+                "\\delta = 180^{\\circ} - \\psi = 180^{\\circ} - ⟦chisel_edge_angle⟧ = ⟦delta⟧"
+            ]
+        ]
+    },
+    "thinned_lip_in_end_view": {
+        "formula_text": "p_t = (t − C_t·sin δ/2)/sin ν",
+        "formula_latex": "p_t = \\frac{t - \\frac{C_t \\sin{\\left(\\delta \\right)}}{2}}{\\sin{\\left(\\nu \\right)}}",
+        "text": "(⟦t⟧ − ⟦thinned_chisel_length⟧·sin ⟦delta⟧/2)/sin ⟦thinning_angle⟧",
+        "latex": "\\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\sin{\\left(⟦thinning_angle⟧ \\right)}}",
+        "abbreviations": [
+            "t",
+            "delta"
+        ],
+        "where": [
+            [
+                "t = W/2 = ⟦web⟧/2 = ⟦t⟧",
+                "t = \\frac{W}{2} = \\frac{⟦web⟧}{2} = ⟦t⟧"
+            ],
+            [
+                "δ = 180° − ψ = 180° − ⟦chisel_edge_angle⟧ = ⟦delta⟧",
+                "\\delta = 180^{\\circ} - \\psi = 180^{\\circ} - ⟦chisel_edge_angle⟧ = ⟦delta⟧"
+            ]
+        ]
+    },
+    "thinned_lip_length": {
+        "formula_text": "L_t = (t − C_t·sin δ/2)·√((cos ν·cot κ − sin ν·tan α_x)² + 1)/sin ν",
+        "formula_latex": "L_t = \\frac{\\left(t - \\frac{C_t \\sin{\\left(\\delta \\right)}}{2}\\right) \\sqrt{\\left(\\cos{\\left(\\nu \\right)} \\cot{\\left(\\kappa \\right)} - \\sin{\\left(\\nu \\right)} \\tan{\\left(\\alpha_x \\right)}\\right)^{2} + 1}}{\\sin{\\left(\\nu \\right)}}",
+        "text": "(⟦t⟧ − ⟦thinned_chisel_length⟧·sin ⟦delta⟧/2)·√((cos ⟦thinning_angle⟧·cot ⟦kappa⟧ − sin ⟦thinning_angle⟧·tan ⟦axial_relief⟧)² + 1)/sin ⟦thinning_angle⟧",
+        "latex": "\\frac{\\left(⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ \\right)}}{2}\\right) \\sqrt{\\left(\\cos{\\left(⟦thinning_angle⟧ \\right)} \\cot{\\left(⟦kappa⟧ \\right)} - \\sin{\\left(⟦thinning_angle⟧ \\right)} \\tan{\\left(⟦axial_relief⟧ \\right)}\\right)^{2} + 1}}{\\sin{\\left(⟦thinning_angle⟧ \\right)}}",
+        "abbreviations": [
+            "t",
+            "kappa",
+            "delta"
+        ],
+        "where": [
+            [
+                "t = W/2 = ⟦web⟧/2 = ⟦t⟧",
+                "t = \\frac{W}{2} = \\frac{⟦web⟧}{2} = ⟦t⟧"
+            ],
+            [
+                "κ = A/2 = ⟦point_angle⟧/2 = ⟦kappa⟧",
+                "\\kappa = \\frac{A}{2} = \\frac{⟦point_angle⟧}{2} = ⟦kappa⟧"
+            ],
+            [
+                "δ = 180° − ψ = 180° − ⟦chisel_edge_angle⟧ = ⟦delta⟧",
+                "\\delta = 180^{\\circ} - \\psi = 180^{\\circ} - ⟦chisel_edge_angle⟧ = ⟦delta⟧"
+            ]
+        ]
+    },
+    "untouched_lip_length": {
+        "formula_text": "L_u = (√(R² − t²) − C_t·cos δ/2 − (t − C_t·sin δ/2)/tan ν)/sin κ",
+        "formula_latex": "L_u = \\frac{\\sqrt{R^{2} - t^{2}} - \\frac{C_t \\cos{\\left(\\delta \\right)}}{2} - \\frac{t - \\frac{C_t \\sin{\\left(\\delta \\right)}}{2}}{\\tan{\\left(\\nu \\right)}}}{\\sin{\\left(\\kappa \\right)}}",
+        "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦thinned_chisel_length⟧·cos ⟦delta⟧/2 − (⟦t⟧ − ⟦thinned_chisel_length⟧·sin ⟦delta⟧/2)/tan ⟦thinning_angle⟧)/sin ⟦kappa⟧",
+        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - \\frac{⟦thinned_chisel_length⟧ \\cos{\\left(⟦delta⟧ \\right)}}{2} - \\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\tan{\\left(⟦thinning_angle⟧ \\right)}}}{\\sin{\\left(⟦kappa⟧ \\right)}}",
+        "abbreviations": [
+            "R",
+            "t",
+            "kappa",
+            "delta"
+        ],
+        "where": [
+            [
+                "R = D/2 = ⟦diameter⟧/2 = ⟦R⟧",
+                "R = \\frac{D}{2} = \\frac{⟦diameter⟧}{2} = ⟦R⟧"
+            ],
+            [
+                "t = W/2 = ⟦web⟧/2 = ⟦t⟧",
+                "t = \\frac{W}{2} = \\frac{⟦web⟧}{2} = ⟦t⟧"
+            ],
+            [
+                "κ = A/2 = ⟦point_angle⟧/2 = ⟦kappa⟧",
+                "\\kappa = \\frac{A}{2} = \\frac{⟦point_angle⟧}{2} = ⟦kappa⟧"
+            ],
+            [
+                "δ = 180° − ψ = 180° − ⟦chisel_edge_angle⟧ = ⟦delta⟧",
+                "\\delta = 180^{\\circ} - \\psi = 180^{\\circ} - ⟦chisel_edge_angle⟧ = ⟦delta⟧"
+            ]
+        ]
+    },
+    "untouched_lip_share": {
+        "formula_text": "s_u = (√(R² − t²) − C_t·cos δ/2 − (t − C_t·sin δ/2)/tan ν)/(√(R² − t²) − t·cot δ)",
+        "formula_latex": "s_u = \\frac{\\sqrt{R^{2} - t^{2}} - \\frac{C_t \\cos{\\left(\\delta \\right)}}{2} - \\frac{t - \\frac{C_t \\sin{\\left(\\delta \\right)}}{2}}{\\tan{\\left(\\nu \\right)}}}{\\sqrt{R^{2} - t^{2}} - t \\cot{\\left(\\delta \\right)}}",
+        "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦thinned_chisel_length⟧·cos ⟦delta⟧/2 − (⟦t⟧ − ⟦thinned_chisel_length⟧·sin ⟦delta⟧/2)/tan ⟦thinning_angle⟧)/(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)",
+        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - \\frac{⟦thinned_chisel_length⟧ \\cos{\\left(⟦delta⟧ \\right)}}{2} - \\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\tan{\\left(⟦thinning_angle⟧ \\right)}}}{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - ⟦t⟧ \\cot{\\left(⟦delta⟧ \\right)}}",
+        "abbreviations": [
+            "R",
+            "t",
+            "delta"
+        ],
+        "where": [
+            [
+                "R = D/2 = ⟦diameter⟧/2 = ⟦R⟧",
+                "R = \\frac{D}{2} = \\frac{⟦diameter⟧}{2} = ⟦R⟧"
+            ],
+            [
+                "t = W/2 = ⟦web⟧/2 = ⟦t⟧",
+                "t = \\frac{W}{2} = \\frac{⟦web⟧}{2} = ⟦t⟧"
+            ],
+            [
+                "δ = 180° − ψ = 180° − ⟦chisel_edge_angle⟧ = ⟦delta⟧",
+                "\\delta = 180^{\\circ} - \\psi = 180^{\\circ} - ⟦chisel_edge_angle⟧ = ⟦delta⟧"
+            ]
+        ]
+    },
+    "thinned_web": {
+        "formula_text": "W_t = C_t·sin(δ − ν)",
+        "formula_latex": "W_t = C_t \\sin{\\left(\\delta - \\nu \\right)}",
+        "text": "⟦thinned_chisel_length⟧·sin(⟦delta⟧ − ⟦thinning_angle⟧)",
+        "latex": "⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ - ⟦thinning_angle⟧ \\right)}",
+        "abbreviations": [
+            "delta"
+        ],
+        "where": [
+            [
+                "δ = 180° − ψ = 180° − ⟦chisel_edge_angle⟧ = ⟦delta⟧",
+                "\\delta = 180^{\\circ} - \\psi = 180^{\\circ} - ⟦chisel_edge_angle⟧ = ⟦delta⟧"
+            ]
+        ]
     }
 }
 
@@ -484,3 +643,376 @@ def web_from_ratio__by__web_ratio(m, web_ratio, diameter):
 
 def web_from_ratio__by__diameter(m, web_ratio, diameter):
     return web_ratio
+
+
+def web_after_shortening(m, web, web_taper, length_removed):
+    return length_removed*web_taper + web
+
+
+def web_after_shortening__margins(m, web, web_taper, length_removed):
+    return []
+
+
+def web_after_shortening__cautions(m, web, web_taper, length_removed):
+    return []
+
+
+def web_after_shortening__by__web(m, web, web_taper, length_removed):
+    return 1
+
+
+def web_after_shortening__by__web_taper(m, web, web_taper, length_removed):
+    return length_removed
+
+
+def web_after_shortening__by__length_removed(m, web, web_taper, length_removed):
+    return web_taper
+
+
+def pilot_diameter(m, web, chisel_edge_angle):
+    return web/m.sin((1/180)*m.pi*chisel_edge_angle)
+
+
+def pilot_diameter__margins(m, web, chisel_edge_angle):
+    return []
+
+
+def pilot_diameter__cautions(m, web, chisel_edge_angle):
+    return []
+
+
+def pilot_diameter__by__web(m, web, chisel_edge_angle):
+    return m.sin((1/180)*m.pi*chisel_edge_angle)**(-1)
+
+
+def pilot_diameter__by__chisel_edge_angle(m, web, chisel_edge_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    return -v0*web*m.cos(v1)/m.sin(v1)**2
+
+
+def pilot_cover(m, pilot_diameter, web, chisel_edge_angle):
+    return pilot_diameter*m.sin((1/180)*m.pi*chisel_edge_angle)/web
+
+
+def pilot_cover__margins(m, pilot_diameter, web, chisel_edge_angle):
+    return [web]
+
+
+def pilot_cover__cautions(m, pilot_diameter, web, chisel_edge_angle):
+    return []
+
+
+def pilot_cover__by__pilot_diameter(m, pilot_diameter, web, chisel_edge_angle):
+    return m.sin((1/180)*m.pi*chisel_edge_angle)/web
+
+
+def pilot_cover__by__web(m, pilot_diameter, web, chisel_edge_angle):
+    return -pilot_diameter*m.sin((1/180)*m.pi*chisel_edge_angle)/web**2
+
+
+def pilot_cover__by__chisel_edge_angle(m, pilot_diameter, web, chisel_edge_angle):
+    v0 = (1/180)*m.pi
+    return pilot_diameter*v0*m.cos(chisel_edge_angle*v0)/web
+
+
+def thinning_reach(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    v2 = (1/2)*thinned_chisel_length
+    return -v2*m.cos(v1) + (-v2*m.sin(v1) + (1/2)*web)/m.tan(thinning_angle*v0)
+
+
+def thinning_reach__margins(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    return [-thinned_chisel_length + web/m.sin(v1), -thinning_angle*v0 - v1 + m.pi]
+
+
+def thinning_reach__cautions(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    return []
+
+
+def thinning_reach__by__web(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    return (1/2)/m.tan((1/180)*m.pi*thinning_angle)
+
+
+def thinning_reach__by__chisel_edge_angle(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    v2 = (1/360)*m.pi*thinned_chisel_length
+    return v2*m.sin(v1) - v2*m.cos(v1)/m.tan(thinning_angle*v0)
+
+
+def thinning_reach__by__thinned_chisel_length(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    return -1/2*m.sin(v1)/m.tan(thinning_angle*v0) - 1/2*m.cos(v1)
+
+
+def thinning_reach__by__thinning_angle(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = m.tan(thinning_angle*v0)**2
+    return -v0*(v1 + 1)*(-1/2*thinned_chisel_length*m.sin(chisel_edge_angle*v0) + (1/2)*web)/v1
+
+
+def thinned_lip_in_end_view(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    return (-1/2*thinned_chisel_length*m.sin(chisel_edge_angle*v0) + (1/2)*web)/m.sin(thinning_angle*v0)
+
+
+def thinned_lip_in_end_view__margins(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    return [-thinned_chisel_length + web/m.sin(v1), -thinning_angle*v0 - v1 + m.pi]
+
+
+def thinned_lip_in_end_view__cautions(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    return []
+
+
+def thinned_lip_in_end_view__by__web(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    return (1/2)/m.sin((1/180)*m.pi*thinning_angle)
+
+
+def thinned_lip_in_end_view__by__chisel_edge_angle(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    return -1/360*m.pi*thinned_chisel_length*m.cos(chisel_edge_angle*v0)/m.sin(thinning_angle*v0)
+
+
+def thinned_lip_in_end_view__by__thinned_chisel_length(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    return -1/2*m.sin(chisel_edge_angle*v0)/m.sin(thinning_angle*v0)
+
+
+def thinned_lip_in_end_view__by__thinning_angle(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = thinning_angle*v0
+    return -v0*(-1/2*thinned_chisel_length*m.sin(chisel_edge_angle*v0) + (1/2)*web)*m.cos(v1)/m.sin(v1)**2
+
+
+def thinned_lip_length(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief):
+    v0 = (1/180)*m.pi
+    v1 = thinning_angle*v0
+    v2 = m.sin(v1)
+    return (-1/2*thinned_chisel_length*m.sin(chisel_edge_angle*v0) + (1/2)*web)*m.sqrt((-v2*m.tan(axial_relief*v0) + m.cos(v1)/m.tan((1/360)*m.pi*point_angle))**2 + 1)/v2
+
+
+def thinned_lip_length__margins(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    return [-thinned_chisel_length + web/m.sin(v1), -thinning_angle*v0 - v1 + m.pi]
+
+
+def thinned_lip_length__cautions(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief):
+    return []
+
+
+def thinned_lip_length__by__web(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief):
+    v0 = (1/180)*m.pi
+    v1 = thinning_angle*v0
+    v2 = m.sin(v1)
+    return (1/2)*m.sqrt((-v2*m.tan(axial_relief*v0) + m.cos(v1)/m.tan((1/360)*m.pi*point_angle))**2 + 1)/v2
+
+
+def thinned_lip_length__by__chisel_edge_angle(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief):
+    v0 = (1/180)*m.pi
+    v1 = thinning_angle*v0
+    v2 = m.sin(v1)
+    v3 = (1/360)*m.pi
+    return -thinned_chisel_length*v3*m.sqrt((-v2*m.tan(axial_relief*v0) + m.cos(v1)/m.tan(point_angle*v3))**2 + 1)*m.cos(chisel_edge_angle*v0)/v2
+
+
+def thinned_lip_length__by__thinned_chisel_length(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief):
+    v0 = (1/180)*m.pi
+    v1 = thinning_angle*v0
+    v2 = m.sin(v1)
+    return -1/2*m.sqrt((-v2*m.tan(axial_relief*v0) + m.cos(v1)/m.tan((1/360)*m.pi*point_angle))**2 + 1)*m.sin(chisel_edge_angle*v0)/v2
+
+
+def thinned_lip_length__by__thinning_angle(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief):
+    v0 = (1/180)*m.pi
+    v1 = thinning_angle*v0
+    v2 = m.cos(v1)
+    v3 = -1/2*thinned_chisel_length*m.sin(chisel_edge_angle*v0) + (1/2)*web
+    v4 = m.sin(v1)
+    v5 = m.tan(axial_relief*v0)
+    v6 = m.tan((1/360)*m.pi*point_angle)**(-1)
+    v7 = v2*v6 - v4*v5
+    v8 = m.sqrt(v7**2 + 1)
+    v9 = (1/90)*m.pi
+    return -v0*v2*v3*v8/v4**2 + (1/2)*v3*v7*(-v2*v5*v9 - v4*v6*v9)/(v4*v8)
+
+
+def thinned_lip_length__by__point_angle(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief):
+    v0 = (1/180)*m.pi
+    v1 = thinning_angle*v0
+    v2 = m.cos(v1)
+    v3 = m.sin(v1)
+    v4 = (1/360)*m.pi
+    v5 = m.tan(point_angle*v4)
+    v6 = v2/v5 - v3*m.tan(axial_relief*v0)
+    return v2*v4*v6*(-1 - 1/v5**2)*(-1/2*thinned_chisel_length*m.sin(chisel_edge_angle*v0) + (1/2)*web)/(v3*m.sqrt(v6**2 + 1))
+
+
+def thinned_lip_length__by__axial_relief(m, web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief):
+    v0 = (1/180)*m.pi
+    v1 = thinning_angle*v0
+    v2 = m.tan(axial_relief*v0)
+    v3 = -v2*m.sin(v1) + m.cos(v1)/m.tan((1/360)*m.pi*point_angle)
+    return -v0*v3*(v2**2 + 1)*(-1/2*thinned_chisel_length*m.sin(chisel_edge_angle*v0) + (1/2)*web)/m.sqrt(v3**2 + 1)
+
+
+def untouched_lip_length(m, diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    v2 = (1/2)*thinned_chisel_length
+    return (v2*m.cos(v1) + m.sqrt((1/4)*diameter**2 - 1/4*web**2) - (-v2*m.sin(v1) + (1/2)*web)/m.tan(thinning_angle*v0))/m.sin((1/360)*m.pi*point_angle)
+
+
+def untouched_lip_length__margins(m, diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    v2 = m.sin(v1)
+    v3 = thinning_angle*v0
+    v4 = (1/2)*thinned_chisel_length
+    return [-thinned_chisel_length + web/v2, -v1 - v3 + m.pi, v4*m.cos(v1) + m.sqrt((1/4)*diameter**2 - 1/4*web**2) - (-v2*v4 + (1/2)*web)/m.tan(v3)]
+
+
+def untouched_lip_length__cautions(m, diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    return []
+
+
+def untouched_lip_length__by__diameter(m, diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    return (1/4)*diameter/(m.sqrt((1/4)*diameter**2 - 1/4*web**2)*m.sin((1/360)*m.pi*point_angle))
+
+
+def untouched_lip_length__by__point_angle(m, diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/360)*m.pi
+    v1 = point_angle*v0
+    v2 = (1/180)*m.pi
+    v3 = chisel_edge_angle*v2
+    v4 = (1/2)*thinned_chisel_length
+    return -v0*(v4*m.cos(v3) + m.sqrt((1/4)*diameter**2 - 1/4*web**2) - (-v4*m.sin(v3) + (1/2)*web)/m.tan(thinning_angle*v2))*m.cos(v1)/m.sin(v1)**2
+
+
+def untouched_lip_length__by__web(m, diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    return (-1/4*web/m.sqrt((1/4)*diameter**2 - 1/4*web**2) - (1/2)/m.tan((1/180)*m.pi*thinning_angle))/m.sin((1/360)*m.pi*point_angle)
+
+
+def untouched_lip_length__by__chisel_edge_angle(m, diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/360)*m.pi
+    v1 = (1/180)*m.pi
+    v2 = chisel_edge_angle*v1
+    return (-thinned_chisel_length*v0*m.sin(v2) + (1/360)*m.pi*thinned_chisel_length*m.cos(v2)/m.tan(thinning_angle*v1))/m.sin(point_angle*v0)
+
+
+def untouched_lip_length__by__thinned_chisel_length(m, diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    return ((1/2)*m.sin(v1)/m.tan(thinning_angle*v0) + (1/2)*m.cos(v1))/m.sin((1/360)*m.pi*point_angle)
+
+
+def untouched_lip_length__by__thinning_angle(m, diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = m.tan(thinning_angle*v0)**2
+    return v0*(v1 + 1)*(-1/2*thinned_chisel_length*m.sin(chisel_edge_angle*v0) + (1/2)*web)/(v1*m.sin((1/360)*m.pi*point_angle))
+
+
+def untouched_lip_share(m, diameter, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    v2 = m.sqrt((1/4)*diameter**2 - 1/4*web**2)
+    v3 = (1/2)*thinned_chisel_length
+    return (v2 + v3*m.cos(v1) - (-v3*m.sin(v1) + (1/2)*web)/m.tan(thinning_angle*v0))/(v2 + (1/2)*web/m.tan(v1))
+
+
+def untouched_lip_share__margins(m, diameter, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    v2 = m.sin(v1)
+    v3 = thinning_angle*v0
+    v4 = (1/2)*thinned_chisel_length
+    return [-thinned_chisel_length + web/v2, -v1 - v3 + m.pi, v4*m.cos(v1) + m.sqrt((1/4)*diameter**2 - 1/4*web**2) - (-v2*v4 + (1/2)*web)/m.tan(v3)]
+
+
+def untouched_lip_share__cautions(m, diameter, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    return []
+
+
+def untouched_lip_share__by__diameter(m, diameter, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    v2 = m.sqrt((1/4)*diameter**2 - 1/4*web**2)
+    v3 = v2 + (1/2)*web/m.tan(v1)
+    v4 = (1/4)*diameter/v2
+    v5 = (1/2)*thinned_chisel_length
+    return v4/v3 - v4*(v2 + v5*m.cos(v1) - (-v5*m.sin(v1) + (1/2)*web)/m.tan(thinning_angle*v0))/v3**2
+
+
+def untouched_lip_share__by__web(m, diameter, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = m.tan(thinning_angle*v0)**(-1)
+    v2 = m.sqrt((1/4)*diameter**2 - 1/4*web**2)
+    v3 = (1/4)*web/v2
+    v4 = chisel_edge_angle*v0
+    v5 = (1/2)/m.tan(v4)
+    v6 = v2 + v5*web
+    v7 = (1/2)*thinned_chisel_length
+    return (-1/2*v1 - v3)/v6 + (v3 - v5)*(-v1*(-v7*m.sin(v4) + (1/2)*web) + v2 + v7*m.cos(v4))/v6**2
+
+
+def untouched_lip_share__by__chisel_edge_angle(m, diameter, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    v2 = m.tan(v1)
+    v3 = m.sqrt((1/4)*diameter**2 - 1/4*web**2)
+    v4 = v3 + (1/2)*web/v2
+    v5 = m.sin(v1)
+    v6 = (1/360)*m.pi
+    v7 = m.cos(v1)
+    v8 = m.tan(thinning_angle*v0)**(-1)
+    v9 = (1/2)*thinned_chisel_length
+    return (-thinned_chisel_length*v5*v6 + (1/360)*m.pi*thinned_chisel_length*v7*v8)/v4 - v6*web*(-1 - 1/v2**2)*(v3 + v7*v9 - v8*(-v5*v9 + (1/2)*web))/v4**2
+
+
+def untouched_lip_share__by__thinned_chisel_length(m, diameter, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    return ((1/2)*m.sin(v1)/m.tan(thinning_angle*v0) + (1/2)*m.cos(v1))/((1/2)*web/m.tan(v1) + m.sqrt((1/4)*diameter**2 - 1/4*web**2))
+
+
+def untouched_lip_share__by__thinning_angle(m, diameter, web, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    v1 = chisel_edge_angle*v0
+    v2 = m.tan(thinning_angle*v0)**2
+    return v0*(v2 + 1)*(-1/2*thinned_chisel_length*m.sin(v1) + (1/2)*web)/(v2*((1/2)*web/m.tan(v1) + m.sqrt((1/4)*diameter**2 - 1/4*web**2)))
+
+
+def thinned_web(m, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    return thinned_chisel_length*m.sin(chisel_edge_angle*v0 + thinning_angle*v0)
+
+
+def thinned_web__margins(m, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    return [-chisel_edge_angle*v0 - thinning_angle*v0 + m.pi]
+
+
+def thinned_web__cautions(m, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    return []
+
+
+def thinned_web__by__chisel_edge_angle(m, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    return thinned_chisel_length*v0*m.cos(chisel_edge_angle*v0 + thinning_angle*v0)
+
+
+def thinned_web__by__thinned_chisel_length(m, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    return m.sin(chisel_edge_angle*v0 + thinning_angle*v0)
+
+
+def thinned_web__by__thinning_angle(m, chisel_edge_angle, thinned_chisel_length, thinning_angle):
+    v0 = (1/180)*m.pi
+    return thinned_chisel_length*v0*m.cos(chisel_edge_angle*v0 + thinning_angle*v0)

@@ -14,7 +14,15 @@ from drillpoint.relations import chisel_edge, finding, forces, hole, lips, rake,
 from drillpoint.relations.chisel_edge import chisel_edge_angle, chisel_edge_length
 from drillpoint.relations.lips import lip_length, point_height
 from drillpoint.relations.relief import axial_relief, heel_clearance, lip_relief, relief_at_radius
-from drillpoint.relations.web import web_from_ratio, web_ratio
+from drillpoint.relations.thinning import (
+    thinned_lip_in_end_view,
+    thinned_lip_length,
+    thinned_web,
+    thinning_reach,
+    untouched_lip_length,
+    untouched_lip_share,
+)
+from drillpoint.relations.web import pilot_cover, pilot_diameter, web_after_shortening, web_from_ratio, web_ratio
 
 CHAPTERS: Mapping[str, tuple[Relation, ...]] = MappingProxyType(
     {
@@ -52,8 +60,17 @@ __all__ = [
     "heel_clearance",
     "lip_length",
     "lip_relief",
+    "pilot_cover",
+    "pilot_diameter",
     "point_height",
     "relief_at_radius",
+    "thinned_lip_in_end_view",
+    "thinned_lip_length",
+    "thinned_web",
+    "thinning_reach",
+    "untouched_lip_length",
+    "untouched_lip_share",
+    "web_after_shortening",
     "web_from_ratio",
     "web_ratio",
 ]

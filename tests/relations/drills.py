@@ -19,6 +19,11 @@ USUAL: dict[str, float] = {
     "chisel_edge_angle": 125,
     "axial_relief": 7,
     "lip_relief": 12,
+    "web_taper": 0.014,
+    "length_removed": 20,
+    "pilot_diameter": 3,
+    "thinned_chisel_length": 0.8,
+    "thinning_angle": 30,
 }
 """One drill with round numbers: every given of the book has a value here."""
 
@@ -31,6 +36,11 @@ OTHER: dict[str, float] = {
     "chisel_edge_angle": 101,
     "axial_relief": 21,
     "lip_relief": 26,
+    "web_taper": 0.021,
+    "length_removed": 47.5,
+    "pilot_diameter": 9.4,
+    "thinned_chisel_length": 2.9,
+    "thinning_angle": 41.5,
 }
 """A second drill, unlike the first in every given."""
 
@@ -65,7 +75,27 @@ def drills(draw: Any) -> dict[str, float]:
         "axial_relief": axial,
         "lip_relief": math.degrees(math.atan(tangent)),
         "radius": radius,
+        **draw(_shortened()),
+        "pilot_diameter": draw(st.floats(0.05, 0.9)) * diameter,
+        **draw(_thinned(diameter, web, chisel)),
     }
+
+
+@st.composite
+def _shortened(draw: Any) -> dict[str, float]:
+    """Ground back along a web that thickens."""
+    return {"web_taper": draw(st.floats(0.0005, 0.15)), "length_removed": draw(st.floats(0.01, 300.0))}
+
+
+@st.composite
+def _thinned(draw: Any, diameter: float, web: float, chisel: float) -> dict[str, float]:
+    """A thinning that leaves some chisel edge, some web and some main lip."""
+    delta, t = math.radians(180 - chisel), web / 2
+    corner, outer = t / math.tan(delta), math.sqrt((diameter / 2) ** 2 - t**2)
+    left = draw(st.floats(0.02, 0.98)) * t / math.sin(delta)
+    reach = corner + draw(st.floats(0.02, 0.98)) * (outer - corner)
+    angle = math.atan2(t - left * math.sin(delta), reach - left * math.cos(delta))
+    return {"thinned_chisel_length": 2 * left, "thinning_angle": math.degrees(angle)}
 
 
 def givens_of(relation: Relation, drill: dict[str, float]) -> dict[str, float]:

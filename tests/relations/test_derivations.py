@@ -23,6 +23,9 @@ def _drill(seed: int) -> dict[str, sympy.Float]:
     degrees = {"point_angle": chance.uniform(70, 170), "chisel_edge_angle": chance.uniform(100, 140)}
     degrees |= {"axial_relief": chance.uniform(2, 30), "lip_relief": chance.uniform(10, 35)}
     lengths = {"diameter": diameter, "web": web_ratio * diameter, "radius": chance.uniform(0.4, 0.5) * diameter}
+    lengths |= {n: chance.uniform(0.2, 0.5) * web_ratio * diameter for n in ("thinned_chisel_length", "pilot_diameter")}
+    lengths |= {"web_taper": chance.uniform(0.01, 0.03), "length_removed": chance.uniform(1, 60)}
+    degrees["thinning_angle"] = chance.uniform(15, 38)
     values = {n: sympy.Float(v, DIGITS) for n, v in {**lengths, "web_ratio": web_ratio}.items()}
     return values | {n: sympy.Float(v, DIGITS) * sympy.pi.evalf(DIGITS) / 180 for n, v in degrees.items()}
 
