@@ -6,7 +6,7 @@ import json
 from collections.abc import Mapping
 from typing import Any
 
-from attrs import asdict, frozen
+from attrs import asdict, evolve, frozen
 
 from drillpoint.drawing.scene import Sentence
 from drillpoint.errors import LearnerError, OutOfRange, UnknownGiven
@@ -93,6 +93,10 @@ class Explorer:
                     f"{q.show(high, 4)}; for example {q.show(slider.start, 4)}"
                 )
         return state
+
+    def starting_at(self, state: Mapping[str, float]) -> Explorer:
+        """The same explorer with its sliders at other values at first and after a reset."""
+        return evolve(self, sliders=tuple(evolve(slider, start=state[slider.name]) for slider in self.sliders))
 
     def call(self, state: Mapping[str, float], units: str) -> str:
         """The plain call that draws the same drill."""

@@ -24,9 +24,7 @@ def standalone_page(name: str, units: str = "mm", **start: float) -> str:
     """
     explorer = find(name)
     state = explorer.state(**start)
-    data = explorer.as_data()
-    for slider in data["sliders"]:
-        slider["start"] = state[slider["name"]]
+    data = explorer.starting_at(state).as_data()
     code = page_script()
     digest = base64.b64encode(hashlib.sha256(code.encode("utf-8")).digest()).decode("ascii")
     # Inside a script element only "</" could end it early.

@@ -35,7 +35,7 @@ class ExplorerWidget(anywidget.AnyWidget):
 
     def __init__(self, explorer: Explorer, state: Mapping[str, float], units: str) -> None:
         self._explorer = explorer
-        self._started_from = (dict(state), units)
+        self._started_from = (explorer.start, units)
         super().__init__(config=explorer.as_data(), state=dict(state), units=units)
 
     @property
@@ -114,7 +114,7 @@ def explore(name: str, *, units: str = "mm", key: str = "", **start: float) -> E
         if before._started_from == begin:
             state, shown = before.state, before.units
         before.close()
-    widget = ExplorerWidget(explorer, state, shown)
+    widget = ExplorerWidget(explorer.starting_at(begin[0]), state, shown)
     widget._started_from = begin
     _open[place] = widget
     return widget

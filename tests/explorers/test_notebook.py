@@ -19,6 +19,7 @@ def notebook(browser, jupyterlab):
         "lips.ipynb",
         'from drillpoint.explorers import explore\nw = explore("lips")\nw',
         'print("kernel has", w.state["lip_relief"], w.call)',
+        "w.on_move(lambda values: values['no such value'])",
     )
     page = browser.new_page(viewport={"width": 1400, "height": 1400})
     page.goto(address)
@@ -69,7 +70,7 @@ def test_mouse_keyboard_and_kernel_follow_each_other(notebook):
     page.keyboard.press("PageUp")
     now = dragged + 5
     expect_drill(page, lip_relief=now)
-    assert page.locator(".jp-CodeCell").count() == 2
+    assert page.locator(".jp-CodeCell").count() == 3
     # the kernel has heard
     page.wait_for_timeout(500)
     cell = run(page, 1)
@@ -93,7 +94,7 @@ def test_letters_typed_into_a_box_are_no_shortcuts(notebook):
     size.press_sequentially("dd x")
     size.press("Enter")
     expect(page.locator(".drillpoint-explorer [role=status]")).to_contain_text("cannot be read")
-    assert page.locator(".jp-CodeCell").count() == 2
+    assert page.locator(".jp-CodeCell").count() == 3
     size.press("Escape")
 
 
@@ -110,6 +111,14 @@ def test_running_the_cell_again_shows_the_drill_as_it_was_left(notebook):
     page.wait_for_function("old => !old.isConnected", arg=old, timeout=PATIENCE)
     expect(relief(page)).to_have_js_property("value", "31", timeout=PATIENCE)
     expect_drill(page, lip_relief=31)
+
+
+def test_what_goes_wrong_in_the_kernel_is_said_under_the_sliders(notebook):
+    page = notebook
+    run(page, 2)
+    relief(page).focus()
+    page.keyboard.press("ArrowLeft")
+    expect(page.locator(".drillpoint-explorer [role=status]")).to_contain_text("no such value", timeout=PATIENCE)
 
 
 def test_the_dark_theme_of_the_notebook_is_followed(notebook):

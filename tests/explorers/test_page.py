@@ -228,6 +228,16 @@ def test_the_dark_theme_turns_paper_and_ink(open_explorer):
         assert (luminance(drawing.locator(".paper").evaluate(paper)) < 0.5) is bright
 
 
+def test_print_is_dark_on_white_even_from_a_dark_screen(open_explorer):
+    page = open_explorer(color_scheme="dark")
+    page.emulate_media(media="print", color_scheme="dark")
+    drawing = page.locator("svg.drillpoint-drawing").first
+    assert luminance(drawing.locator(".paper").evaluate("e => getComputedStyle(e).fill")) > 0.95
+    assert luminance(drawing.locator(".flute").first.evaluate("e => getComputedStyle(e).fill")) > 0.6
+    assert luminance(drawing.evaluate("e => getComputedStyle(e).color")) < 0.2
+    assert not page.get_by_role("slider").first.is_visible()
+
+
 def test_forced_colours_keep_every_line(open_explorer):
     page = open_explorer(forced_colors="active")
     drawing = page.locator("svg.drillpoint-drawing").first

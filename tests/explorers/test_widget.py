@@ -43,6 +43,12 @@ def test_running_the_cell_again_keeps_the_state_and_closes_the_old_one():
     third.close()
 
 
+def test_a_reset_goes_back_to_the_start_that_was_asked_for():
+    made = explore("lips", key="reset", diameter=12)
+    assert {s["name"]: s["start"] for s in made.config["sliders"]} == LIPS.state(diameter=12)
+    made.close()
+
+
 def test_two_explorers_do_not_disturb_each_other():
     first, second = explore("lips", key="a"), explore("lips", key="b")
     first.state = {**first.state, "lip_relief": 20.0}
