@@ -15,7 +15,7 @@ from drillpoint.relations import BOOK
 def test_every_quantity_is_whole(q: Quantity) -> None:
     assert q.name.isidentifier()
     assert q.term and q.symbol and q.latex and len(q.meaning) > 20
-    assert q.unit in ("mm", "°", "", "mm/mm", "mm/rev", "m/min", "rev/min", "min", "N", "N/mm²", "N·m", "kW")
+    assert q.unit in ("mm", "°", "", "mm/mm", "mm/rev", "mm/min", "m/min", "rev/min", "min", "N", "N/mm²", "N·m", "kW")
     assert q.typical in q.possible
     assert q.usual.low >= q.possible.low or q.usual.low == 0
     assert q.usual.low < q.usual.high

@@ -30,7 +30,7 @@ class _Python(PythonCodePrinter):
         return f"{self.parenthesize(expr.base, 60)}**{self.parenthesize(expr.exp, 60)}"
 
     _print_sin = _print_cos = _print_tan = _print_asin = _print_acos = _print_atan = _print_atan2 = _print_Function
-    _print_sqrt = _print_Function
+    _print_sqrt = _print_log = _print_Function
 
 
 class _JavaScript(JavascriptCodePrinter):

@@ -348,6 +348,171 @@ TEMPLATES = {
                 "\\delta = 180^{\\circ} - \\psi = 180^{\\circ} - ⟦chisel_edge_angle⟧ = ⟦delta⟧"
             ]
         ]
+    },
+    "chisel_ratio": {
+        "formula_text": "c = C/D",
+        "formula_latex": "c = \\frac{C}{D}",
+        "text": "⟦chisel_edge_length⟧/⟦diameter⟧",
+        "latex": "\\frac{⟦chisel_edge_length⟧}{⟦diameter⟧}",
+        "abbreviations": [],
+        "where": []
+    },
+    "torque_factor": {
+        "formula_text": "A_M = 3.2·c^1.8 + (1 − c²)/(c + 1)^0.2",
+        "formula_latex": "A_M = 3.2 c^{1.8} + \\frac{1 - c^{2}}{\\left(c + 1\\right)^{0.2}}",
+        "text": "3.2·⟦chisel_ratio⟧^1.8 + (1 − ⟦chisel_ratio⟧²)/(⟦chisel_ratio⟧ + 1)^0.2",
+        "latex": "3.2 ⟦chisel_ratio⟧^{1.8} + \\frac{1 - ⟦chisel_ratio⟧^{2}}{\\left(⟦chisel_ratio⟧ + 1\\right)^{0.2}}",
+        "abbreviations": [],
+        "where": []
+    },
+    "thrust_factor": {
+        "formula_text": "B_T = 2.2·c^0.8 + (1 − c)/(c + 1)^0.2",
+        "formula_latex": "B_T = 2.2 c^{0.8} + \\frac{1 - c}{\\left(c + 1\\right)^{0.2}}",
+        "text": "2.2·⟦chisel_ratio⟧^0.8 + (1 − ⟦chisel_ratio⟧)/(⟦chisel_ratio⟧ + 1)^0.2",
+        "latex": "2.2 ⟦chisel_ratio⟧^{0.8} + \\frac{1 - ⟦chisel_ratio⟧}{\\left(⟦chisel_ratio⟧ + 1\\right)^{0.2}}",
+        "abbreviations": [],
+        "where": []
+    },
+    "chisel_thrust_factor": {
+        "formula_text": "J_T = c²",
+        "formula_latex": "J_T = c^{2}",
+        "text": "⟦chisel_ratio⟧²",
+        "latex": "⟦chisel_ratio⟧^{2}",
+        "abbreviations": [],
+        "where": []
+    },
+    "reference_torque_factor": {
+        "formula_text": "A_0 = 3.2·c_0^1.8 + (1 − c_0²)/(c_0 + 1)^0.2",
+        "formula_latex": "A_0 = 3.2 c_0^{1.8} + \\frac{1 - c_0^{2}}{\\left(c_0 + 1\\right)^{0.2}}",
+        "text": "3.2·⟦reference_chisel_ratio⟧^1.8 + (1 − ⟦reference_chisel_ratio⟧²)/(⟦reference_chisel_ratio⟧ + 1)^0.2",
+        "latex": "3.2 ⟦reference_chisel_ratio⟧^{1.8} + \\frac{1 - ⟦reference_chisel_ratio⟧^{2}}{\\left(⟦reference_chisel_ratio⟧ + 1\\right)^{0.2}}",
+        "abbreviations": [],
+        "where": []
+    },
+    "reference_thrust_factor": {
+        "formula_text": "B_0 = 2.2·c_0^0.8 + (1 − c_0)/(c_0 + 1)^0.2",
+        "formula_latex": "B_0 = 2.2 c_0^{0.8} + \\frac{1 - c_0}{\\left(c_0 + 1\\right)^{0.2}}",
+        "text": "2.2·⟦reference_chisel_ratio⟧^0.8 + (1 − ⟦reference_chisel_ratio⟧)/(⟦reference_chisel_ratio⟧ + 1)^0.2",
+        "latex": "2.2 ⟦reference_chisel_ratio⟧^{0.8} + \\frac{1 - ⟦reference_chisel_ratio⟧}{\\left(⟦reference_chisel_ratio⟧ + 1\\right)^{0.2}}",
+        "abbreviations": [],
+        "where": []
+    },
+    "reference_chisel_thrust_factor": {
+        "formula_text": "J_0 = c_0²",
+        "formula_latex": "J_0 = c_0^{2}",
+        "text": "⟦reference_chisel_ratio⟧²",
+        "latex": "⟦reference_chisel_ratio⟧^{2}",
+        "abbreviations": [],
+        "where": []
+    },
+    "thrust": {
+        "formula_text": "T = K_d·k_w·(0.0068948·J_T·D² + 0.05029·B_T·(D·f)^0.8)",
+        "formula_latex": "T = K_d k_w \\left(0.0068948 J_T D^{2} + 0.05029 B_T \\left(D f\\right)^{0.8}\\right)",
+        "text": "⟦material_factor⟧·⟦tool_wear_factor⟧·(0.0068948·⟦chisel_thrust_factor⟧·⟦diameter⟧² + 0.05029·⟦thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)",
+        "latex": "⟦material_factor⟧ ⟦tool_wear_factor⟧ \\left(0.0068948 ⟦chisel_thrust_factor⟧ ⟦diameter⟧^{2} + 0.05029 ⟦thrust_factor⟧ \\left(⟦diameter⟧ ⟦feed⟧\\right)^{0.8}\\right)",
+        "abbreviations": [],
+        "where": []
+    },
+    "torque": {
+        "formula_text": "M = 0.000025145·D^1.8·f^0.8·K_d·k_w·A_M",
+        "formula_latex": "M = 0.000025145 D^{1.8} f^{0.8} K_d k_w A_M",
+        "text": "0.000025145·⟦diameter⟧^1.8·⟦feed⟧^0.8·⟦material_factor⟧·⟦tool_wear_factor⟧·⟦torque_factor⟧",
+        "latex": "0.000025145 ⟦diameter⟧^{1.8} ⟦feed⟧^{0.8} ⟦material_factor⟧ ⟦tool_wear_factor⟧ ⟦torque_factor⟧",
+        "abbreviations": [],
+        "where": []
+    },
+    "thrust_ratio": {
+        "formula_text": "q_T = (0.0068948·J_T·D² + 0.05029·B_T·(D·f)^0.8)/(0.0068948·D²·J_0 + 0.05029·B_0·(D·f)^0.8)",
+        "formula_latex": "q_T = \\frac{0.0068948 J_T D^{2} + 0.05029 B_T \\left(D f\\right)^{0.8}}{0.0068948 D^{2} J_0 + 0.05029 B_0 \\left(D f\\right)^{0.8}}",
+        "text": "(0.0068948·⟦chisel_thrust_factor⟧·⟦diameter⟧² + 0.05029·⟦thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)/(0.0068948·⟦diameter⟧²·⟦reference_chisel_thrust_factor⟧ + 0.05029·⟦reference_thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)",
+        "latex": "\\frac{0.0068948 ⟦chisel_thrust_factor⟧ ⟦diameter⟧^{2} + 0.05029 ⟦thrust_factor⟧ \\left(⟦diameter⟧ ⟦feed⟧\\right)^{0.8}}{0.0068948 ⟦diameter⟧^{2} ⟦reference_chisel_thrust_factor⟧ + 0.05029 ⟦reference_thrust_factor⟧ \\left(⟦diameter⟧ ⟦feed⟧\\right)^{0.8}}",
+        "abbreviations": [],
+        "where": []
+    },
+    "torque_ratio": {
+        "formula_text": "q_M = A_M/A_0",
+        "formula_latex": "q_M = \\frac{A_M}{A_0}",
+        "text": "⟦torque_factor⟧/⟦reference_torque_factor⟧",
+        "latex": "\\frac{⟦torque_factor⟧}{⟦reference_torque_factor⟧}",
+        "abbreviations": [],
+        "where": []
+    },
+    "power": {
+        "formula_text": "P = π·n·M/30000",
+        "formula_latex": "P = \\frac{\\pi n M}{30000}",
+        "text": "π·⟦spindle_speed⟧·⟦torque⟧/30000",
+        "latex": "\\frac{\\pi ⟦spindle_speed⟧ ⟦torque⟧}{30000}",
+        "abbreviations": [],
+        "where": []
+    },
+    "motor_power": {
+        "formula_text": "P_m = P/e_m",
+        "formula_latex": "P_m = \\frac{P}{e_m}",
+        "text": "⟦power⟧/⟦efficiency⟧",
+        "latex": "\\frac{⟦power⟧}{⟦efficiency⟧}",
+        "abbreviations": [],
+        "where": []
+    },
+    "chip_thickness": {
+        "formula_text": "h_c = f·sin κ/2",
+        "formula_latex": "h_c = \\frac{f \\sin{\\left(\\kappa \\right)}}{2}",
+        "text": "⟦feed⟧·sin ⟦kappa⟧/2",
+        "latex": "\\frac{⟦feed⟧ \\sin{\\left(⟦kappa⟧ \\right)}}{2}",
+        "abbreviations": [
+            "kappa"
+        ],
+        "where": [
+            [
+                "κ = A/2 = ⟦point_angle⟧/2 = ⟦kappa⟧",
+                "\\kappa = \\frac{A}{2} = \\frac{⟦point_angle⟧}{2} = ⟦kappa⟧"
+            ]
+        ]
+    },
+    "chip_width": {
+        "formula_text": "b_c = (√(R² − t²) − t·cot δ)/sin κ",
+        "formula_latex": "b_c = \\frac{\\sqrt{R^{2} - t^{2}} - t \\cot{\\left(\\delta \\right)}}{\\sin{\\left(\\kappa \\right)}}",
+        "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)/sin ⟦kappa⟧",
+        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - ⟦t⟧ \\cot{\\left(⟦delta⟧ \\right)}}{\\sin{\\left(⟦kappa⟧ \\right)}}",
+        "abbreviations": [
+            "R",
+            "t",
+            "kappa",
+            "delta"
+        ],
+        "where": [
+            [
+                "R = D/2 = ⟦diameter⟧/2 = ⟦R⟧",
+                "R = \\frac{D}{2} = \\frac{⟦diameter⟧}{2} = ⟦R⟧"
+            ],
+            [
+                "t = W/2 = ⟦web⟧/2 = ⟦t⟧",
+                "t = \\frac{W}{2} = \\frac{⟦web⟧}{2} = ⟦t⟧"
+            ],
+            [
+                "κ = A/2 = ⟦point_angle⟧/2 = ⟦kappa⟧",
+                "\\kappa = \\frac{A}{2} = \\frac{⟦point_angle⟧}{2} = ⟦kappa⟧"
+            ],
+            [
+                "δ = 180° − ψ = 180° − ⟦chisel_edge_angle⟧ = ⟦delta⟧",
+                "\\delta = 180^{\\circ} - \\psi = 180^{\\circ} - ⟦chisel_edge_angle⟧ = ⟦delta⟧"
+            ]
+        ]
+    },
+    "specific_cutting_force": {
+        "formula_text": "k_c = k_1/h_c^m_c",
+        "formula_latex": "k_c = h_c^{- m_c} k_1",
+        "text": "⟦specific_force_at_1_mm⟧/⟦chip_thickness⟧^⟦chip_thickness_exponent⟧",
+        "latex": "⟦chip_thickness⟧^{- ⟦chip_thickness_exponent⟧} ⟦specific_force_at_1_mm⟧",
+        "abbreviations": [],
+        "where": []
+    },
+    "torque_specific_force": {
+        "formula_text": "M = 0.000125·D²·f·k_c",
+        "formula_latex": "M = 0.000125 D^{2} f k_c",
+        "text": "0.000125·⟦diameter⟧²·⟦feed⟧·⟦specific_cutting_force⟧",
+        "latex": "0.000125 ⟦diameter⟧^{2} ⟦feed⟧ ⟦specific_cutting_force⟧",
+        "abbreviations": [],
+        "where": []
     }
 }
 
@@ -1016,3 +1181,405 @@ def thinned_web__by__thinned_chisel_length(m, chisel_edge_angle, thinned_chisel_
 def thinned_web__by__thinning_angle(m, chisel_edge_angle, thinned_chisel_length, thinning_angle):
     v0 = (1/180)*m.pi
     return thinned_chisel_length*v0*m.cos(chisel_edge_angle*v0 + thinning_angle*v0)
+
+
+def chisel_ratio(m, chisel_edge_length, diameter):
+    return chisel_edge_length/diameter
+
+
+def chisel_ratio__margins(m, chisel_edge_length, diameter):
+    return []
+
+
+def chisel_ratio__cautions(m, chisel_edge_length, diameter):
+    return []
+
+
+def chisel_ratio__by__chisel_edge_length(m, chisel_edge_length, diameter):
+    return diameter**(-1)
+
+
+def chisel_ratio__by__diameter(m, chisel_edge_length, diameter):
+    return -chisel_edge_length/diameter**2
+
+
+def torque_factor(m, chisel_ratio):
+    return (16/5)*chisel_ratio**(9/5) + (1 - chisel_ratio**2)/(chisel_ratio + 1)**(1/5)
+
+
+def torque_factor__margins(m, chisel_ratio):
+    return [2/5 - chisel_ratio]
+
+
+def torque_factor__cautions(m, chisel_ratio):
+    return []
+
+
+def torque_factor__by__chisel_ratio(m, chisel_ratio):
+    v0 = chisel_ratio + 1
+    return (144/25)*chisel_ratio**(4/5) - 2*chisel_ratio/v0**(1/5) - 1/5*(1 - chisel_ratio**2)/v0**(6/5)
+
+
+def thrust_factor(m, chisel_ratio):
+    return (11/5)*chisel_ratio**(4/5) + (1 - chisel_ratio)/(chisel_ratio + 1)**(1/5)
+
+
+def thrust_factor__margins(m, chisel_ratio):
+    return [2/5 - chisel_ratio]
+
+
+def thrust_factor__cautions(m, chisel_ratio):
+    return []
+
+
+def thrust_factor__by__chisel_ratio(m, chisel_ratio):
+    v0 = chisel_ratio + 1
+    return -1/v0**(1/5) - 1/5*(1 - chisel_ratio)/v0**(6/5) + (44/25)/chisel_ratio**(1/5)
+
+
+def chisel_thrust_factor(m, chisel_ratio):
+    return chisel_ratio**2
+
+
+def chisel_thrust_factor__margins(m, chisel_ratio):
+    return [2/5 - chisel_ratio]
+
+
+def chisel_thrust_factor__cautions(m, chisel_ratio):
+    return []
+
+
+def chisel_thrust_factor__by__chisel_ratio(m, chisel_ratio):
+    return 2*chisel_ratio
+
+
+def reference_torque_factor(m, reference_chisel_ratio):
+    return (16/5)*reference_chisel_ratio**(9/5) + (1 - reference_chisel_ratio**2)/(reference_chisel_ratio + 1)**(1/5)
+
+
+def reference_torque_factor__margins(m, reference_chisel_ratio):
+    return [2/5 - reference_chisel_ratio]
+
+
+def reference_torque_factor__cautions(m, reference_chisel_ratio):
+    return []
+
+
+def reference_torque_factor__by__reference_chisel_ratio(m, reference_chisel_ratio):
+    v0 = reference_chisel_ratio + 1
+    return (144/25)*reference_chisel_ratio**(4/5) - 2*reference_chisel_ratio/v0**(1/5) - 1/5*(1 - reference_chisel_ratio**2)/v0**(6/5)
+
+
+def reference_thrust_factor(m, reference_chisel_ratio):
+    return (11/5)*reference_chisel_ratio**(4/5) + (1 - reference_chisel_ratio)/(reference_chisel_ratio + 1)**(1/5)
+
+
+def reference_thrust_factor__margins(m, reference_chisel_ratio):
+    return [2/5 - reference_chisel_ratio]
+
+
+def reference_thrust_factor__cautions(m, reference_chisel_ratio):
+    return []
+
+
+def reference_thrust_factor__by__reference_chisel_ratio(m, reference_chisel_ratio):
+    v0 = reference_chisel_ratio + 1
+    return -1/v0**(1/5) - 1/5*(1 - reference_chisel_ratio)/v0**(6/5) + (44/25)/reference_chisel_ratio**(1/5)
+
+
+def reference_chisel_thrust_factor(m, reference_chisel_ratio):
+    return reference_chisel_ratio**2
+
+
+def reference_chisel_thrust_factor__margins(m, reference_chisel_ratio):
+    return [2/5 - reference_chisel_ratio]
+
+
+def reference_chisel_thrust_factor__cautions(m, reference_chisel_ratio):
+    return []
+
+
+def reference_chisel_thrust_factor__by__reference_chisel_ratio(m, reference_chisel_ratio):
+    return 2*reference_chisel_ratio
+
+
+def thrust(m, diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor):
+    return material_factor*tool_wear_factor*((17237/2500000)*chisel_thrust_factor*diameter**2 + (5029/100000)*thrust_factor*(diameter*feed)**(4/5))
+
+
+def thrust__margins(m, diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor):
+    return []
+
+
+def thrust__cautions(m, diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor):
+    return []
+
+
+def thrust__by__diameter(m, diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor):
+    return material_factor*tool_wear_factor*((17237/1250000)*chisel_thrust_factor*diameter + (5029/125000)*thrust_factor*(diameter*feed)**(4/5)/diameter)
+
+
+def thrust__by__feed(m, diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor):
+    return (5029/125000)*material_factor*thrust_factor*tool_wear_factor*(diameter*feed)**(4/5)/feed
+
+
+def thrust__by__material_factor(m, diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor):
+    return tool_wear_factor*((17237/2500000)*chisel_thrust_factor*diameter**2 + (5029/100000)*thrust_factor*(diameter*feed)**(4/5))
+
+
+def thrust__by__tool_wear_factor(m, diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor):
+    return material_factor*((17237/2500000)*chisel_thrust_factor*diameter**2 + (5029/100000)*thrust_factor*(diameter*feed)**(4/5))
+
+
+def thrust__by__thrust_factor(m, diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor):
+    return (5029/100000)*material_factor*tool_wear_factor*(diameter*feed)**(4/5)
+
+
+def thrust__by__chisel_thrust_factor(m, diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor):
+    return (17237/2500000)*diameter**2*material_factor*tool_wear_factor
+
+
+def torque(m, diameter, feed, material_factor, tool_wear_factor, torque_factor):
+    return (5029/200000000)*diameter**(9/5)*feed**(4/5)*material_factor*tool_wear_factor*torque_factor
+
+
+def torque__margins(m, diameter, feed, material_factor, tool_wear_factor, torque_factor):
+    return []
+
+
+def torque__cautions(m, diameter, feed, material_factor, tool_wear_factor, torque_factor):
+    return []
+
+
+def torque__by__diameter(m, diameter, feed, material_factor, tool_wear_factor, torque_factor):
+    return (45261/1000000000)*diameter**(4/5)*feed**(4/5)*material_factor*tool_wear_factor*torque_factor
+
+
+def torque__by__feed(m, diameter, feed, material_factor, tool_wear_factor, torque_factor):
+    return (5029/250000000)*diameter**(9/5)*material_factor*tool_wear_factor*torque_factor/feed**(1/5)
+
+
+def torque__by__material_factor(m, diameter, feed, material_factor, tool_wear_factor, torque_factor):
+    return (5029/200000000)*diameter**(9/5)*feed**(4/5)*tool_wear_factor*torque_factor
+
+
+def torque__by__tool_wear_factor(m, diameter, feed, material_factor, tool_wear_factor, torque_factor):
+    return (5029/200000000)*diameter**(9/5)*feed**(4/5)*material_factor*torque_factor
+
+
+def torque__by__torque_factor(m, diameter, feed, material_factor, tool_wear_factor, torque_factor):
+    return (5029/200000000)*diameter**(9/5)*feed**(4/5)*material_factor*tool_wear_factor
+
+
+def thrust_ratio(m, diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor):
+    v0 = (17237/2500000)*diameter**2
+    v1 = (5029/100000)*(diameter*feed)**(4/5)
+    return (chisel_thrust_factor*v0 + thrust_factor*v1)/(reference_chisel_thrust_factor*v0 + reference_thrust_factor*v1)
+
+
+def thrust_ratio__margins(m, diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor):
+    return []
+
+
+def thrust_ratio__cautions(m, diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor):
+    return []
+
+
+def thrust_ratio__by__diameter(m, diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor):
+    v0 = (17237/1250000)*diameter
+    v1 = (diameter*feed)**(4/5)
+    v2 = (5029/125000)*v1/diameter
+    v3 = (17237/2500000)*diameter**2
+    v4 = (5029/100000)*v1
+    v5 = reference_chisel_thrust_factor*v3 + reference_thrust_factor*v4
+    return (chisel_thrust_factor*v0 + thrust_factor*v2)/v5 + (chisel_thrust_factor*v3 + thrust_factor*v4)*(-reference_chisel_thrust_factor*v0 - reference_thrust_factor*v2)/v5**2
+
+
+def thrust_ratio__by__feed(m, diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor):
+    v0 = feed**(-1)
+    v1 = (diameter*feed)**(4/5)
+    v2 = (17237/2500000)*diameter**2
+    v3 = (5029/100000)*v1
+    v4 = reference_chisel_thrust_factor*v2 + reference_thrust_factor*v3
+    return -5029/125000*reference_thrust_factor*v0*v1*(chisel_thrust_factor*v2 + thrust_factor*v3)/v4**2 + (5029/125000)*thrust_factor*v0*v1/v4
+
+
+def thrust_ratio__by__thrust_factor(m, diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor):
+    v0 = (5029/100000)*(diameter*feed)**(4/5)
+    return v0/((17237/2500000)*diameter**2*reference_chisel_thrust_factor + reference_thrust_factor*v0)
+
+
+def thrust_ratio__by__chisel_thrust_factor(m, diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor):
+    v0 = (17237/2500000)*diameter**2
+    return v0/(reference_chisel_thrust_factor*v0 + (5029/100000)*reference_thrust_factor*(diameter*feed)**(4/5))
+
+
+def thrust_ratio__by__reference_thrust_factor(m, diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor):
+    v0 = (17237/2500000)*diameter**2
+    v1 = (5029/100000)*(diameter*feed)**(4/5)
+    return -v1*(chisel_thrust_factor*v0 + thrust_factor*v1)/(reference_chisel_thrust_factor*v0 + reference_thrust_factor*v1)**2
+
+
+def thrust_ratio__by__reference_chisel_thrust_factor(m, diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor):
+    v0 = (17237/2500000)*diameter**2
+    v1 = (5029/100000)*(diameter*feed)**(4/5)
+    return -v0*(chisel_thrust_factor*v0 + thrust_factor*v1)/(reference_chisel_thrust_factor*v0 + reference_thrust_factor*v1)**2
+
+
+def torque_ratio(m, torque_factor, reference_torque_factor):
+    return torque_factor/reference_torque_factor
+
+
+def torque_ratio__margins(m, torque_factor, reference_torque_factor):
+    return []
+
+
+def torque_ratio__cautions(m, torque_factor, reference_torque_factor):
+    return []
+
+
+def torque_ratio__by__torque_factor(m, torque_factor, reference_torque_factor):
+    return reference_torque_factor**(-1)
+
+
+def torque_ratio__by__reference_torque_factor(m, torque_factor, reference_torque_factor):
+    return -torque_factor/reference_torque_factor**2
+
+
+def power(m, torque, spindle_speed):
+    return (1/30000)*m.pi*spindle_speed*torque
+
+
+def power__margins(m, torque, spindle_speed):
+    return []
+
+
+def power__cautions(m, torque, spindle_speed):
+    return []
+
+
+def power__by__torque(m, torque, spindle_speed):
+    return (1/30000)*m.pi*spindle_speed
+
+
+def power__by__spindle_speed(m, torque, spindle_speed):
+    return (1/30000)*m.pi*torque
+
+
+def motor_power(m, power, efficiency):
+    return power/efficiency
+
+
+def motor_power__margins(m, power, efficiency):
+    return []
+
+
+def motor_power__cautions(m, power, efficiency):
+    return []
+
+
+def motor_power__by__power(m, power, efficiency):
+    return efficiency**(-1)
+
+
+def motor_power__by__efficiency(m, power, efficiency):
+    return -power/efficiency**2
+
+
+def chip_thickness(m, feed, point_angle):
+    return (1/2)*feed*m.sin((1/360)*m.pi*point_angle)
+
+
+def chip_thickness__margins(m, feed, point_angle):
+    return []
+
+
+def chip_thickness__cautions(m, feed, point_angle):
+    return []
+
+
+def chip_thickness__by__feed(m, feed, point_angle):
+    return (1/2)*m.sin((1/360)*m.pi*point_angle)
+
+
+def chip_thickness__by__point_angle(m, feed, point_angle):
+    return (1/720)*m.pi*feed*m.cos((1/360)*m.pi*point_angle)
+
+
+def chip_width(m, diameter, point_angle, web, chisel_edge_angle):
+    return ((1/2)*web/m.tan((1/180)*m.pi*chisel_edge_angle) + m.sqrt((1/4)*diameter**2 - 1/4*web**2))/m.sin((1/360)*m.pi*point_angle)
+
+
+def chip_width__margins(m, diameter, point_angle, web, chisel_edge_angle):
+    return [diameter*m.sin((1/180)*m.pi*chisel_edge_angle) - web]
+
+
+def chip_width__cautions(m, diameter, point_angle, web, chisel_edge_angle):
+    return []
+
+
+def chip_width__by__diameter(m, diameter, point_angle, web, chisel_edge_angle):
+    return (1/4)*diameter/(m.sqrt((1/4)*diameter**2 - 1/4*web**2)*m.sin((1/360)*m.pi*point_angle))
+
+
+def chip_width__by__point_angle(m, diameter, point_angle, web, chisel_edge_angle):
+    v0 = (1/360)*m.pi
+    v1 = point_angle*v0
+    return -v0*((1/2)*web/m.tan((1/180)*m.pi*chisel_edge_angle) + m.sqrt((1/4)*diameter**2 - 1/4*web**2))*m.cos(v1)/m.sin(v1)**2
+
+
+def chip_width__by__web(m, diameter, point_angle, web, chisel_edge_angle):
+    return (-1/4*web/m.sqrt((1/4)*diameter**2 - 1/4*web**2) + (1/2)/m.tan((1/180)*m.pi*chisel_edge_angle))/m.sin((1/360)*m.pi*point_angle)
+
+
+def chip_width__by__chisel_edge_angle(m, diameter, point_angle, web, chisel_edge_angle):
+    v0 = (1/360)*m.pi
+    return v0*web*(-1 - 1/m.tan((1/180)*m.pi*chisel_edge_angle)**2)/m.sin(point_angle*v0)
+
+
+def specific_cutting_force(m, specific_force_at_1_mm, chip_thickness, chip_thickness_exponent):
+    return chip_thickness**(-chip_thickness_exponent)*specific_force_at_1_mm
+
+
+def specific_cutting_force__margins(m, specific_force_at_1_mm, chip_thickness, chip_thickness_exponent):
+    return []
+
+
+def specific_cutting_force__cautions(m, specific_force_at_1_mm, chip_thickness, chip_thickness_exponent):
+    return []
+
+
+def specific_cutting_force__by__specific_force_at_1_mm(m, specific_force_at_1_mm, chip_thickness, chip_thickness_exponent):
+    return chip_thickness**(-chip_thickness_exponent)
+
+
+def specific_cutting_force__by__chip_thickness(m, specific_force_at_1_mm, chip_thickness, chip_thickness_exponent):
+    return -chip_thickness**(-chip_thickness_exponent)*chip_thickness_exponent*specific_force_at_1_mm/chip_thickness
+
+
+def specific_cutting_force__by__chip_thickness_exponent(m, specific_force_at_1_mm, chip_thickness, chip_thickness_exponent):
+    return -chip_thickness**(-chip_thickness_exponent)*specific_force_at_1_mm*m.log(chip_thickness)
+
+
+def torque_specific_force(m, specific_cutting_force, feed, diameter):
+    return (1/8000)*diameter**2*feed*specific_cutting_force
+
+
+def torque_specific_force__margins(m, specific_cutting_force, feed, diameter):
+    return []
+
+
+def torque_specific_force__cautions(m, specific_cutting_force, feed, diameter):
+    return []
+
+
+def torque_specific_force__by__specific_cutting_force(m, specific_cutting_force, feed, diameter):
+    return (1/8000)*diameter**2*feed
+
+
+def torque_specific_force__by__feed(m, specific_cutting_force, feed, diameter):
+    return (1/8000)*diameter**2*specific_cutting_force
+
+
+def torque_specific_force__by__diameter(m, specific_cutting_force, feed, diameter):
+    return (1/4000)*diameter*feed*specific_cutting_force

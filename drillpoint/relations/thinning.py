@@ -14,8 +14,10 @@ from drillpoint.relation.symbols import Symbols
 
 _SOURCES = (
     "Follows from the drawing alone.",
-    "Thinning a drill that has been ground short, and both sides equally: US Navy Steelworker, NAVEDTRA 14251 ch. 12 "
-    "(seen); Model Engineer, 20 April 1916 (seen in an abridged copy).",
+    (
+        "Thinning a drill that has been ground short, and both sides equally: US Navy Steelworker, NAVEDTRA 14251 ch. "
+        "12 (seen); Model Engineer, 20 April 1916 (seen in an abridged copy)."
+    ),
 )
 _ASSUMPTIONS = (
     "Both sides are thinned alike.",
@@ -75,7 +77,7 @@ thinning_reach = Relation(
     steps=(
         *_WHERE,
         read_off(
-            "The thinned lip crosses that at the angle ν, from the end of the chisel edge to the place on the main lip.",
+            "The thinned lip crosses that at the angle ν, from the chisel edge to the place on the main lip.",
             lambda s, sp: (s.thinning_reach - s.local("x_1")) * sp.tan(s.thinning_angle),
             lambda s, sp: s.local("b"),
         ),

@@ -1,4 +1,4 @@
-"""The web: how thick it is, how it grows as the drill is ground back, and how it is thinned or gone round by a pilot."""
+"""The web: how thick it is, how it grows as the drill is ground back, how it is thinned or spared by a pilot."""
 
 from drillpoint.relation import Condition, Limit, Relation, follow, let, read_off
 from drillpoint.relations import thinning
@@ -167,8 +167,10 @@ pilot_cover = Relation(
     assumptions=("The pilot hole lies on the drill's axis.", "The chisel edge is straight in the end view."),
     sources=(
         "Follows from the drawing alone.",
-        "Common practice, to hold against it: a pilot of a third of the drill. At a chisel edge angle of 125° that "
-        "stops covering the chisel edge where the web is more than 0.273 of the diameter.",
+        (
+            "Common practice, to hold against it: a pilot of a third of the drill. At a chisel edge angle of 125° that "
+            "stops covering the chisel edge where the web is more than 0.273 of the diameter."
+        ),
     ),
     limits=(
         Limit("pilot_diameter", lambda s, sp: sp.Integer(0), lambda s, sp: sp.Integer(0), "no pilot, no cover"),

@@ -24,6 +24,26 @@ USUAL: dict[str, float] = {
     "pilot_diameter": 3,
     "thinned_chisel_length": 0.8,
     "thinning_angle": 30,
+    "feed": 0.2,
+    "spindle_speed": 500,
+    "chip_thickness": 0.086,
+    "chisel_edge_length": 1.8,
+    "chisel_ratio": 0.18,
+    "reference_chisel_ratio": 0.1,
+    "torque_factor": 1.085,
+    "thrust_factor": 1.355,
+    "chisel_thrust_factor": 0.03,
+    "reference_torque_factor": 1.02,
+    "reference_thrust_factor": 1.235,
+    "reference_chisel_thrust_factor": 0.01,
+    "material_factor": 24000,
+    "tool_wear_factor": 1.3,
+    "torque": 8.5,
+    "power": 0.45,
+    "efficiency": 0.8,
+    "specific_force_at_1_mm": 2100,
+    "chip_thickness_exponent": 0.25,
+    "specific_cutting_force": 4170,
 }
 """One drill with round numbers: every given of the book has a value here."""
 
@@ -41,6 +61,26 @@ OTHER: dict[str, float] = {
     "pilot_diameter": 9.4,
     "thinned_chisel_length": 2.9,
     "thinning_angle": 41.5,
+    "feed": 0.35,
+    "spindle_speed": 230,
+    "chip_thickness": 0.16,
+    "chisel_edge_length": 6.2,
+    "chisel_ratio": 0.244,
+    "reference_chisel_ratio": 0.03,
+    "torque_factor": 1.155,
+    "thrust_factor": 1.445,
+    "chisel_thrust_factor": 0.065,
+    "reference_torque_factor": 1.0,
+    "reference_thrust_factor": 1.1,
+    "reference_chisel_thrust_factor": 0.001,
+    "material_factor": 7000,
+    "tool_wear_factor": 1.05,
+    "torque": 41.0,
+    "power": 1.1,
+    "efficiency": 0.72,
+    "specific_force_at_1_mm": 1250,
+    "chip_thickness_exponent": 0.19,
+    "specific_cutting_force": 1950,
 }
 """A second drill, unlike the first in every given."""
 
@@ -78,6 +118,7 @@ def drills(draw: Any) -> dict[str, float]:
         **draw(_shortened()),
         "pilot_diameter": draw(st.floats(0.05, 0.9)) * diameter,
         **draw(_thinned(diameter, web, chisel)),
+        **draw(_loads(diameter)),
     }
 
 
@@ -101,3 +142,32 @@ def _thinned(draw: Any, diameter: float, web: float, chisel: float) -> dict[str,
 def givens_of(relation: Relation, drill: dict[str, float]) -> dict[str, float]:
     """What the relation needs of the drill."""
     return {name: drill[name] for name in relation.givens}
+
+
+@st.composite
+def _loads(draw: Any, diameter: float) -> dict[str, float]:
+    """What the drill is pushed and turned with, and the tables' factors for it."""
+    ratio = draw(st.floats(0.01, 0.4))
+    chances = {
+        # A point and a much worse one: between two that are alike in everything no comparison tells size or feed.
+        "torque_factor": (0.95, 1.2),
+        "thrust_factor": (0.95, 1.2),
+        "chisel_thrust_factor": (0.0005, 0.02),
+        "reference_torque_factor": (1.05, 1.5),
+        "reference_thrust_factor": (1.3, 1.8),
+        "reference_chisel_thrust_factor": (0.06, 0.2),
+        "reference_chisel_ratio": (0.01, 0.4),
+        "feed": (0.005, 1.0),
+        "spindle_speed": (20.0, 30000.0),
+        "chip_thickness": (0.003, 0.5),
+        "material_factor": (1000.0, 50000.0),
+        "tool_wear_factor": (1.0, 2.5),
+        "torque": (0.01, 500.0),
+        "power": (0.01, 20.0),
+        "efficiency": (0.3, 0.98),
+        "specific_force_at_1_mm": (200.0, 5000.0),
+        "chip_thickness_exponent": (0.05, 0.5),
+        "specific_cutting_force": (300.0, 12000.0),
+    }
+    loads = {name: draw(st.floats(*span)) for name, span in chances.items()}
+    return {**loads, "chisel_ratio": ratio, "chisel_edge_length": ratio * diameter}

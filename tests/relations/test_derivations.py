@@ -11,6 +11,7 @@ import sympy
 from drillpoint.relation import Relation, Step
 from drillpoint.relation.symbols import spelled_out, symbols
 from drillpoint.relations import BOOK
+from tests.relations.drills import USUAL
 
 EVERY = pytest.mark.parametrize("relation", BOOK.values(), ids=BOOK)
 DIGITS = 40
@@ -26,7 +27,10 @@ def _drill(seed: int) -> dict[str, sympy.Float]:
     lengths |= {n: chance.uniform(0.2, 0.5) * web_ratio * diameter for n in ("thinned_chisel_length", "pilot_diameter")}
     lengths |= {"web_taper": chance.uniform(0.01, 0.03), "length_removed": chance.uniform(1, 60)}
     degrees["thinning_angle"] = chance.uniform(15, 38)
-    values = {n: sympy.Float(v, DIGITS) for n, v in {**lengths, "web_ratio": web_ratio}.items()}
+    # What has no bearing on the drill's shape may be anything near its value in the usual drill.
+    rest = {n: v * chance.uniform(0.8, 1.2) for n, v in USUAL.items() if n not in {**lengths, **degrees}}
+    plain = {**rest, **lengths, "web_ratio": web_ratio}
+    values = {n: sympy.Float(v, DIGITS) for n, v in plain.items()}
     return values | {n: sympy.Float(v, DIGITS) * sympy.pi.evalf(DIGITS) / 180 for n, v in degrees.items()}
 
 

@@ -34,6 +34,7 @@ DIMENSIONS: dict[str, tuple[int, int, int]] = {
     "mm/mm": (0, 0, 0),
     "mm/rev": (1, 0, 0),
     "m/min": (1, 0, -1),
+    "mm/min": (1, 0, -1),
     "rev/min": (0, 0, -1),
     "min": (0, 0, 1),
     "N": (0, 1, 0),
