@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 Curve = Callable[[float], float]
 """The result as a function of the unknown; nan where the drill would be impossible."""
 
-_GRID = 480
+_GRID = 200
 
 
 def solve(relation: Relation, unknown: str, knowns: Mapping[str, Any]) -> Value | tuple[Value, ...]:
