@@ -16,7 +16,7 @@ def columns(title: str, cells: Cells, below: str) -> str:
     widths = [max(len(line[i]) for line in cells) for i in range(len(cells[0]))]
     lines = ["  ".join(cell.ljust(width) for cell, width in zip(line, widths, strict=True)).rstrip() for line in cells]
     lines.insert(1, "  ".join("-" * width for width in widths))
-    return "\n".join([title, "", *lines, "", textwrap.fill(below, _WIDTH)])
+    return "\n".join([textwrap.fill(title, _WIDTH), "", *lines, "", textwrap.fill(below, _WIDTH)])
 
 
 def entries(title: str, cells: Cells, below: str) -> str:
@@ -35,7 +35,7 @@ def entries(title: str, cells: Cells, below: str) -> str:
                 break_long_words=False,
             )
         )
-    return "\n".join([title, "", *said, "", textwrap.fill(below, _WIDTH)])
+    return "\n".join([textwrap.fill(title, _WIDTH), "", *said, "", textwrap.fill(below, _WIDTH)])
 
 
 def as_html(title: str, cells: Cells, below: str) -> str:
