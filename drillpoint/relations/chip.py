@@ -100,7 +100,7 @@ specific_cutting_force = Relation(
     ),
     assumptions=(
         "The law sums up cutting tests, most of them in turning; rake and cutting speed are left out.",
-        "Below about 0.05 mm of thickness tests scatter and the law is stretched.",
+        "Very thin chips, where the edge rubs more than it cuts, stretch the law.",
     ),
     sources=("Common practice in machining textbooks; the table for the work is given, not kept here.",),
     limits=(

@@ -9,7 +9,7 @@ thickness exponent, about 0.75, in the other. With the diameter they do not: pow
 which agree at 10 mm differ by a third at 40 mm. The specific force knows nothing of the chisel edge: it lets the lips
 reach the axis, so thinning changes nothing in it. The point angle, which thickens the chip, matters only to it.
 Neither knows rubbing, a packed flute or a dull corner, except as the handbook's wear factor. Take the one whose factor
-was found nearest to the job, and neither as closer than a fifth or so (common practice).
+was found nearest to the job, and believe neither to the last digit.
 """
 
 from __future__ import annotations
@@ -30,7 +30,7 @@ _SOURCES = (
     ),
 )
 _ASSUMPTIONS = (
-    "The formula sums up drilling tests; it is good to a fifth or so, not to the digits it prints (common practice).",
+    "The formula sums up drilling tests; it is an estimate, not good to the digits it prints.",
     "The printed feed and size factors are f^0.8, D^0.8 and D^1.8, to the rounding of the table.",
     "Work material factor and tool wear factor come from tables and are given; the drill is ground right and cooled.",
 )
@@ -182,7 +182,7 @@ power = Relation(
         ),
     ),
     assumptions=(
-        "The work of the thrust is left out; it is well under a hundredth of this.",
+        "The work of the thrust is left out; it is about a hundredth of this.",
         "Losses in the machine are not counted.",
     ),
     sources=("Follows from what power is.", "In inches the same is hp = M n/63025, M in in-lb (handbooks)."),

@@ -171,7 +171,7 @@ def test_torque_by_a_specific_force() -> None:
     assert force == pytest.approx(4170, abs=0.5)
     assert torque_specific_force(diameter=10, feed=0.15, point_angle=118, **work) == pytest.approx(7.82, abs=5e-3)
     # Stephenson and Agapiou, eq. 6.19 (second hand): specific energy = 8 M / (D² f).
-    assert 8 * 7820 / (10**2 * 0.15) == pytest.approx(force, rel=1e-3)
+    assert pytest.approx(force, rel=1e-3) == 8 * 7820 / (10**2 * 0.15)
 
 
 @pytest.mark.parametrize(("angle", "thickness"), [(90, 0.071), (118, 0.086), (135, 0.092)])
