@@ -29,6 +29,12 @@ class _Python(PythonCodePrinter):
             return f"(1/m.sqrt({self._print(expr.base)}))"
         return f"{self.parenthesize(expr.base, 60)}**{self.parenthesize(expr.exp, 60)}"
 
+    def _print_Abs(self, expr: Any) -> str:
+        return f"m.fabs({self._print(expr.args[0])})"
+
+    def _print_sign(self, expr: Any) -> str:
+        return f"m.copysign(1.0, {self._print(expr.args[0])})"
+
     _print_sin = _print_cos = _print_tan = _print_asin = _print_acos = _print_atan = _print_atan2 = _print_Function
     _print_sqrt = _print_log = _print_Function
 

@@ -6,6 +6,7 @@ template `sin ⟦kappa⟧` from which the browser makes its worked lines.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from typing import Any
 
@@ -49,6 +50,12 @@ def _with_number_pi(product: Any) -> Any:
     return sympy.Mul(*(swap.get(factor, factor) for factor in product.args))
 
 
+def _degrees(product: Any) -> str:
+    """A part of half a turn in degrees: "90" for π/2; nothing for any other product."""
+    share = product / sympy.pi
+    return plain_number(float(share * 180), 4) if share.is_Rational else ""
+
+
 class _Text(StrPrinter):
     def __init__(self, spelling: Spelling) -> None:
         super().__init__()
@@ -62,6 +69,10 @@ class _Text(StrPrinter):
 
     def _print_Pi(self, expr: Any) -> str:
         return "180°"
+
+    def _print_Mul(self, expr: Any) -> str:
+        turn = _degrees(expr)
+        return f"{turn}°" if turn else str(super()._print_Mul(expr))
 
     def _print_Float(self, expr: Any) -> str:
         return plain_number(float(expr), 12)
@@ -105,6 +116,10 @@ class _Latex(LatexPrinter):
         # Sympy lets pi print itself, before any method of the printer is asked.
         return r"180^{\circ}" if expr is sympy.pi else super()._print(expr, **kwargs)
 
+    def _print_Mul(self, expr: Any) -> str:
+        turn = _degrees(expr)
+        return rf"{turn}^{{\circ}}" if turn else str(super()._print_Mul(expr))
+
     def _print_Float(self, expr: Any) -> str:
         return plain_number(float(expr), 12)
 
@@ -116,6 +131,8 @@ class _Latex(LatexPrinter):
 def as_text(expression: Any, spelling: Spelling) -> str:
     """The expression in one line of plain text: "(√(R² − t²) − t·cot δ)/sin κ"."""
     printed = str(_Text(spelling).doprint(_as_written(expression)))
+    # "tan κ/2" could be read as the tangent of half of κ.
+    printed = re.sub(r"\b(sin|cos|tan|cot) ([^\s*()/]+)/(?=\d)", r"\1(\2)/", printed)
     return printed.replace("*", "·").replace(" - ", " − ").replace("(-", "(−")
 
 

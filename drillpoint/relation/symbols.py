@@ -58,6 +58,14 @@ ABBREVIATIONS: Mapping[str, Abbreviation] = MappingProxyType(
             Abbreviation("t", "t", "t", False, "half the web", lambda s, sp: s.web / 2),
             Abbreviation("kappa", "κ", r"\kappa", True, "half the point angle", lambda s, sp: s.point_angle / 2),
             Abbreviation(
+                "kappa_new",
+                "κ′",
+                r"\kappa'",
+                True,
+                "half the new point angle",
+                lambda s, sp: s.new_point_angle / 2,
+            ),
+            Abbreviation(
                 "delta",
                 "δ",
                 r"\delta",
@@ -72,6 +80,22 @@ ABBREVIATIONS: Mapping[str, Abbreviation] = MappingProxyType(
                 True,
                 "angle at the axis between the lip's direction and the outer corner",
                 lambda s, sp: sp.asin(s.web_ratio),
+            ),
+            Abbreviation(
+                "omega_r",
+                "ω_r",
+                r"\omega_r",
+                True,
+                "angle at the axis between the lip's direction and the place on the lip",
+                lambda s, sp: sp.asin(s.t / s.radius),
+            ),
+            Abbreviation(
+                "rake_change",
+                "ε",
+                r"\varepsilon",
+                True,
+                "how much rake the flat takes away",
+                lambda s, sp: s.normal_rake - s.dub_normal_rake,
             ),
             Abbreviation(
                 "delta_plane",

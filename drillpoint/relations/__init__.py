@@ -12,7 +12,7 @@ from types import MappingProxyType
 from drillpoint.relation import Relation
 from drillpoint.relations import chisel_edge, finding, forces, hole, lips, rake, regrind, relief, web
 from drillpoint.relations.chip import chip_thickness, chip_width, specific_cutting_force, torque_specific_force
-from drillpoint.relations.chisel_edge import chisel_edge_angle, chisel_edge_length
+from drillpoint.relations.chisel_edge import chisel_edge_angle, chisel_edge_length, chisel_edge_rake
 from drillpoint.relations.chisel_factors import (
     chisel_ratio,
     chisel_thrust_factor,
@@ -22,10 +22,61 @@ from drillpoint.relations.chisel_factors import (
     thrust_factor,
     torque_factor,
 )
+from drillpoint.relations.drill_life import (
+    length_removed_by_regrinds,
+    length_until_thinning,
+    regrinds_left,
+    take_off_correction,
+)
+from drillpoint.relations.drilling import (
+    drilling_time,
+    feed_rate,
+    speed_rule_ratio,
+    spindle_speed,
+    spindle_speed_by_rule,
+)
+from drillpoint.relations.dubbing import dub_normal_rake, dub_set_back, dub_wedge_angle, least_dub_width
 from drillpoint.relations.forces import motor_power, power, thrust, torque
 from drillpoint.relations.forces_compared import thrust_ratio, torque_ratio
+from drillpoint.relations.governing import governing_stock
+from drillpoint.relations.hole import (
+    breakthrough,
+    countersink_depth,
+    depth_to_point,
+    full_diameter_depth,
+    sheet_cover,
+    spot_depth,
+    tap_drill_depth,
+)
+from drillpoint.relations.hole_size import (
+    idle_radius,
+    largest_hole,
+    lip_height_difference,
+    lip_height_from_angles,
+    offset_from_run_out,
+    oversize,
+    point_offset,
+    rolled_reading,
+)
 from drillpoint.relations.lips import lip_length, point_height
+from drillpoint.relations.rake import (
+    lead,
+    lip_inclination,
+    local_helix,
+    normal_rake,
+    normal_relief,
+    orthogonal_rake,
+    wedge_angle,
+)
+from drillpoint.relations.regrind import (
+    stock_for_angle_change,
+    stock_for_chip,
+    stock_for_wear_land,
+    stock_for_worn_corner,
+    tip_stock,
+)
 from drillpoint.relations.relief import axial_relief, heel_clearance, lip_relief, relief_at_radius
+from drillpoint.relations.relief_at_work import feed_relief_loss, least_lip_relief, working_relief
 from drillpoint.relations.thinning import (
     thinned_lip_in_end_view,
     thinned_lip_length,
@@ -66,26 +117,68 @@ __all__ = [
     "BOOK",
     "CHAPTERS",
     "axial_relief",
+    "breakthrough",
     "chip_thickness",
     "chip_width",
     "chisel_edge_angle",
     "chisel_edge_length",
+    "chisel_edge_rake",
     "chisel_ratio",
     "chisel_thrust_factor",
+    "countersink_depth",
+    "depth_to_point",
+    "drilling_time",
+    "dub_normal_rake",
+    "dub_set_back",
+    "dub_wedge_angle",
+    "feed_rate",
+    "feed_relief_loss",
     "find",
+    "full_diameter_depth",
+    "governing_stock",
     "heel_clearance",
+    "idle_radius",
+    "largest_hole",
+    "lead",
+    "least_dub_width",
+    "least_lip_relief",
+    "length_removed_by_regrinds",
+    "length_until_thinning",
+    "lip_height_difference",
+    "lip_height_from_angles",
+    "lip_inclination",
     "lip_length",
     "lip_relief",
+    "local_helix",
     "motor_power",
+    "normal_rake",
+    "normal_relief",
+    "offset_from_run_out",
+    "orthogonal_rake",
+    "oversize",
     "pilot_cover",
     "pilot_diameter",
     "point_height",
+    "point_offset",
     "power",
     "reference_chisel_thrust_factor",
     "reference_thrust_factor",
     "reference_torque_factor",
+    "regrinds_left",
     "relief_at_radius",
+    "rolled_reading",
+    "sheet_cover",
     "specific_cutting_force",
+    "speed_rule_ratio",
+    "spindle_speed",
+    "spindle_speed_by_rule",
+    "spot_depth",
+    "stock_for_angle_change",
+    "stock_for_chip",
+    "stock_for_wear_land",
+    "stock_for_worn_corner",
+    "take_off_correction",
+    "tap_drill_depth",
     "thinned_lip_in_end_view",
     "thinned_lip_length",
     "thinned_web",
@@ -93,6 +186,7 @@ __all__ = [
     "thrust",
     "thrust_factor",
     "thrust_ratio",
+    "tip_stock",
     "torque",
     "torque_factor",
     "torque_ratio",
@@ -102,4 +196,6 @@ __all__ = [
     "web_after_shortening",
     "web_from_ratio",
     "web_ratio",
+    "wedge_angle",
+    "working_relief",
 ]

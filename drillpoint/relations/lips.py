@@ -39,6 +39,7 @@ point_height = Relation(
         Limit("point_angle", lambda s, sp: sp.pi, lambda s, sp: sp.Integer(0), "a flat end has no tip", False),
         Limit("diameter", lambda s, sp: sp.Integer(0), lambda s, sp: sp.Integer(0), "no drill, no tip"),
     ),
+    stands_in=True,
 )
 
 lip_length = Relation(

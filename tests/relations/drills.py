@@ -44,6 +44,50 @@ USUAL: dict[str, float] = {
     "specific_force_at_1_mm": 2100,
     "chip_thickness_exponent": 0.25,
     "specific_cutting_force": 4170,
+    "shoulder_depth": 25,
+    "point_height": 3.0043,
+    "depth_to_point": 28,
+    "thread_depth": 20,
+    "thread_allowance": 5,
+    "sheet_thickness": 6,
+    "mouth_diameter": 11,
+    "countersink_angle": 90,
+    "flat_diameter": 5.5,
+    "cutting_speed": 25,
+    "speed_constant": 320,
+    "approach": 2,
+    "overrun": 1,
+    "lip_length_difference": 0.2,
+    "lip_height_difference": 0.103,
+    "point_offset": 0.0857,
+    "oversize": 0.171,
+    "run_out": 0.12,
+    "half_angle_1": 59,
+    "half_angle_2": 61,
+    "roll_angle": 20,
+    "new_point_angle": 135,
+    "stock": 0.5,
+    "corner_stock": 0.3,
+    "wear_land": 0.4,
+    "worn_margin": 0.8,
+    "chip_depth": 0.3,
+    "usable_length": 40,
+    "regrinds": 10,
+    "web_ratio_limit": 0.18,
+    "length_before": 120.4,
+    "length_after": 119.95,
+    "helix_angle": 30,
+    "local_helix": 16.1,
+    "normal_rake": 9.5,
+    "lip_inclination": 14.9,
+    "normal_relief": 14.9,
+    "wedge_angle": 65.6,
+    "dub_rake": 2,
+    "dub_normal_rake": -4.5,
+    "dub_width": 0.2,
+    "relief_at_radius": 16.6,
+    "feed_relief_loss": 0.73,
+    "relief_margin": 8,
 }
 """One drill with round numbers: every given of the book has a value here."""
 
@@ -81,6 +125,50 @@ OTHER: dict[str, float] = {
     "specific_force_at_1_mm": 1250,
     "chip_thickness_exponent": 0.19,
     "specific_cutting_force": 1950,
+    "shoulder_depth": 61,
+    "point_height": 5.26,
+    "depth_to_point": 44.5,
+    "thread_depth": 33,
+    "thread_allowance": 7.5,
+    "sheet_thickness": 3.2,
+    "mouth_diameter": 19.5,
+    "countersink_angle": 118,
+    "flat_diameter": 2.5,
+    "cutting_speed": 38,
+    "speed_constant": 333.3,
+    "approach": 0.8,
+    "overrun": 2.7,
+    "lip_length_difference": 0.35,
+    "lip_height_difference": 0.21,
+    "point_offset": 0.33,
+    "oversize": 0.58,
+    "run_out": 0.27,
+    "half_angle_1": 68.5,
+    "half_angle_2": 66,
+    "roll_angle": 33,
+    "new_point_angle": 118,
+    "stock": 0.72,
+    "corner_stock": 3.1,
+    "wear_land": 0.9,
+    "worn_margin": 1.7,
+    "chip_depth": 0.65,
+    "usable_length": 71,
+    "regrinds": 17,
+    "web_ratio_limit": 0.31,
+    "length_before": 212.7,
+    "length_after": 211.6,
+    "helix_angle": 38,
+    "local_helix": 27.6,
+    "normal_rake": 23.5,
+    "lip_inclination": 19.4,
+    "normal_relief": 27.5,
+    "wedge_angle": 39,
+    "dub_rake": -5,
+    "dub_normal_rake": -12.5,
+    "dub_width": 0.55,
+    "relief_at_radius": 28.5,
+    "feed_relief_loss": 0.375,
+    "relief_margin": 5.5,
 }
 """A second drill, unlike the first in every given."""
 
@@ -119,6 +207,10 @@ def drills(draw: Any) -> dict[str, float]:
         "pilot_diameter": draw(st.floats(0.05, 0.9)) * diameter,
         **draw(_thinned(diameter, web, chisel)),
         **draw(_loads(diameter)),
+        **draw(_rakes(diameter, point_angle, ratio, radius)),
+        **draw(_hole(diameter, point_angle)),
+        **draw(_faults()),
+        **draw(_regrind(diameter, point_angle, ratio)),
     }
 
 
@@ -137,6 +229,67 @@ def _thinned(draw: Any, diameter: float, web: float, chisel: float) -> dict[str,
     reach = corner + draw(st.floats(0.02, 0.98)) * (outer - corner)
     angle = math.atan2(t - left * math.sin(delta), reach - left * math.cos(delta))
     return {"thinned_chisel_length": 2 * left, "thinning_angle": math.degrees(angle)}
+
+
+@st.composite
+def _hole(draw: Any, diameter: float, point_angle: float) -> dict[str, float]:
+    """A hole of full diameter with its point, and a cone with a mouth wider than its foot."""
+    height = diameter / 2 / math.tan(math.radians(point_angle / 2))
+    mouth = draw(st.floats(0.5, 200.0))
+    chances = {
+        "shoulder_depth": (0.01, 1000.0),
+        "thread_depth": (0.5, 500.0),
+        "thread_allowance": (0.01, 100.0),
+        "sheet_thickness": (0.05, 500.0),
+        "countersink_angle": (20.0, 178.0),
+        "cutting_speed": (1.0, 500.0),
+        "speed_constant": (150.0, 900.0),
+        "approach": (0.01, 50.0),
+        "overrun": (0.01, 50.0),
+    }
+    return {
+        "point_height": height,
+        "depth_to_point": height + draw(st.floats(0.01, 1000.0)),
+        "mouth_diameter": mouth,
+        "flat_diameter": draw(st.floats(0.01, 0.98)) * mouth,
+        **{name: draw(st.floats(*span)) for name, span in chances.items()},
+    }
+
+
+@st.composite
+def _faults(draw: Any) -> dict[str, float]:
+    """A point that is not true: uneven lips, two angles half a degree or more apart, run-out, a roll."""
+    first, apart = draw(st.floats(21.0, 88.0)), draw(st.floats(0.5, 15.0))
+    second = first + apart if first < 60 else first - apart
+    small = ("lip_length_difference", "lip_height_difference", "point_offset", "oversize", "run_out")
+    return {
+        "half_angle_1": first,
+        "half_angle_2": second,
+        "roll_angle": draw(st.floats(0.5, 85.0)),
+        **{name: draw(st.floats(0.001, 5.0)) for name in small},
+    }
+
+
+@st.composite
+def _regrind(draw: Any, diameter: float, point_angle: float, ratio: float) -> dict[str, float]:
+    """Damage to grind away, a new angle half a degree or more off, and lengths before and after."""
+    apart = draw(st.floats(0.5, 50.0))
+    new = point_angle + apart if point_angle < 120 else point_angle - apart
+    heights = [diameter / 2 / math.tan(math.radians(angle / 2)) for angle in (point_angle, new)]
+    after = draw(st.floats(5.0, 500.0))
+    return {
+        "new_point_angle": new,
+        "corner_stock": max(0.0, heights[1] - heights[0]) * 1.01 + draw(st.floats(0.01, 5.0)),
+        "stock": draw(st.floats(0.01, 20.0)),
+        "wear_land": draw(st.floats(0.01, 5.0)),
+        "worn_margin": draw(st.floats(0.01, 20.0)),
+        "chip_depth": draw(st.floats(0.01, 10.0)),
+        "usable_length": draw(st.floats(0.5, 500.0)),
+        "regrinds": draw(st.floats(1.0, 500.0)),
+        "web_ratio_limit": ratio + draw(st.floats(0.005, 0.3)),
+        "length_after": after,
+        "length_before": after + draw(st.floats(0.01, 20.0)),
+    }
 
 
 def givens_of(relation: Relation, drill: dict[str, float]) -> dict[str, float]:
@@ -171,3 +324,29 @@ def _loads(draw: Any, diameter: float) -> dict[str, float]:
     }
     loads = {name: draw(st.floats(*span)) for name, span in chances.items()}
     return {**loads, "chisel_ratio": ratio, "chisel_edge_length": ratio * diameter}
+
+
+@st.composite
+def _rakes(draw: Any, diameter: float, point_angle: float, ratio: float, radius: float) -> dict[str, float]:
+    """A flute that leaves metal behind the lip, a flat on it, and what the feed takes."""
+    steepest = min(65.0, math.degrees(math.atan(0.9 * math.tan(math.radians(point_angle / 2)) / ratio)))
+    helix = draw(st.floats(0.5, steepest))
+    # A face without any rake has none in every plane, and no inclination can be read back from it.
+    rake = draw(st.one_of(st.floats(-60.0, -0.5), st.floats(0.5, 50.0)))
+    chances = {
+        "lip_inclination": (0.1, 80.0),
+        "normal_relief": (1.0, 35.0),
+        "wedge_angle": (5.0, 150.0),
+        "dub_rake": (-30.0, 30.0),
+        "dub_width": (0.01, 2.0),
+        "relief_at_radius": (-20.0, 60.0),
+        "feed_relief_loss": (0.01, 40.0),
+        "relief_margin": (0.0, 30.0),
+    }
+    return {
+        **{name: draw(st.floats(*span)) for name, span in chances.items()},
+        "helix_angle": helix,
+        "local_helix": math.degrees(math.atan(2 * radius / diameter * math.tan(math.radians(helix)))),
+        "normal_rake": rake,
+        "dub_normal_rake": rake - draw(st.floats(0.1, 25.0)),
+    }

@@ -8,6 +8,7 @@ import attrs
 import pytest
 import sympy
 
+from drillpoint.quantities import QUANTITIES
 from drillpoint.relation import Relation, Step
 from drillpoint.relation.symbols import spelled_out, symbols
 from drillpoint.relations import BOOK
@@ -29,6 +30,7 @@ def _drill(seed: int) -> dict[str, sympy.Float]:
     degrees["thinning_angle"] = chance.uniform(15, 38)
     # What has no bearing on the drill's shape may be anything near its value in the usual drill.
     rest = {n: v * chance.uniform(0.8, 1.2) for n, v in USUAL.items() if n not in {**lengths, **degrees}}
+    degrees |= {n: rest.pop(n) for n in list(rest) if QUANTITIES[n].is_angle}
     plain = {**rest, **lengths, "web_ratio": web_ratio}
     values = {n: sympy.Float(v, DIGITS) for n, v in plain.items()}
     return values | {n: sympy.Float(v, DIGITS) * sympy.pi.evalf(DIGITS) / 180 for n, v in degrees.items()}
