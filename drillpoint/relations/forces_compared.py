@@ -42,7 +42,7 @@ thrust_ratio = Relation(
         "reference_thrust_factor",
         "reference_chisel_thrust_factor",
     ),
-    says="thrust of one point over thrust of another: what thinning saves, or what a thicker web costs",
+    says="thrust of one point over another's: what thinning or splitting the point saves, what a thick web costs",
     formula=lambda s, sp: _here(s, sp) / _reference(s, sp),
     steps=(
         let("T_1", "Thrust of the one point, for work and wear of 1: lips' part and chisel edge's part.", _here),
