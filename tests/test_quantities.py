@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import tomllib
+from importlib import resources
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -19,6 +22,12 @@ def test_every_quantity_is_whole(q: Quantity) -> None:
     assert q.typical in q.possible
     assert q.usual.low >= q.possible.low or q.usual.low == 0
     assert q.usual.low < q.usual.high
+
+
+def test_every_quantity_stands_in_one_chapter_only() -> None:
+    folder = resources.files("drillpoint").joinpath("vocabulary")
+    files = [tomllib.loads(entry.read_text(encoding="utf-8")) for entry in folder.iterdir()]
+    assert sorted(name for file in files for name in file) == sorted(QUANTITIES)
 
 
 def test_every_quantity_is_used_and_symbols_are_distinct() -> None:
