@@ -88,6 +88,8 @@ def test_printing_of_single_forms() -> None:
     assert as_text(-s.t + s.R, letter) == "R − t"
     assert as_text(1 / s.t, letter) == "1/t"
     assert as_text(s.R**3, letter) == "R^3"
+    assert as_text(s.R * sympy.tan(s.kappa) / 2, letter) == "R·tan(κ)/2"
+    assert as_text(sympy.cot(s.kappa) / sympy.tan(s.delta), letter) == "cot κ/tan δ"
     assert as_text(sympy.Abs(s.t), letter) == "|t|"
     assert as_text(sympy.sin(s.kappa + s.delta), letter).startswith("sin(")
     assert as_text(s.radius ** sympy.Rational(4, 5) * sympy.Rational(25, 10**6), letter) == "0.000025·r^0.8"
