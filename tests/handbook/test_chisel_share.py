@@ -6,7 +6,7 @@ import pytest
 
 from drillpoint.handbook import chisel_factors, chisel_share
 from drillpoint.handbook.library import ranges
-from drillpoint.relations import thrust
+from drillpoint.relations import thrust, torque_ratio
 
 
 def test_a_band_and_what_each_figure_holds_for() -> None:
@@ -30,3 +30,12 @@ def test_the_worked_out_row() -> None:
         without = thrust(**job, thrust_factor=1, chisel_thrust_factor=0)
         shares.append(100 * (1 - without / thrust(**job, **standard)))
     assert shares == [pytest.approx(row.low, abs=0.5), pytest.approx(row.high, abs=0.5)]
+
+
+def test_of_the_torque_it_is_far_less() -> None:
+    # DERIVED from Machinery's Handbook 31 (seen): the torque that goes when the chisel edge does.
+    table = ranges("chisel_torque_share")
+    (row,) = (row for row in table if row.seen == "worked out")
+    share = 100 * (1 - 1 / torque_ratio(**chisel_factors(chisel_ratio=0.18).of_torque, reference_torque_factor=1))
+    assert share == pytest.approx(row.low, abs=0.5)
+    assert table.span[1] < ranges("chisel_share").span[0]
