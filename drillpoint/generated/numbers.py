@@ -1643,7 +1643,8 @@ def dub_normal_rake(m, dub_rake, radius, web, point_angle):
 
 
 def dub_normal_rake__margins(m, dub_rake, radius, web, point_angle):
-    return []
+    v0 = (1/360)*m.pi*point_angle
+    return [m.atan(m.tan((1/180)*m.pi*dub_rake)/m.sin(v0)) - m.atan((1/2)*web*m.cos(v0)/(radius*m.sqrt(1 - 1/4*web**2/radius**2))) + (1/2)*m.pi]
 
 
 def dub_normal_rake__cautions(m, dub_rake, radius, web, point_angle):
@@ -1709,7 +1710,7 @@ def least_dub_width(m, chip_thickness, dub_normal_rake):
 
 
 def least_dub_width__margins(m, chip_thickness, dub_normal_rake):
-    return []
+    return [m.cos((1/180)*m.pi*dub_normal_rake)]
 
 
 def least_dub_width__cautions(m, chip_thickness, dub_normal_rake):

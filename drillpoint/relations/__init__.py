@@ -39,6 +39,7 @@ from drillpoint.relations.dubbing import dub_normal_rake, dub_set_back, dub_wedg
 from drillpoint.relations.forces import motor_power, power, thrust, torque
 from drillpoint.relations.forces_compared import thrust_ratio, torque_ratio
 from drillpoint.relations.governing import governing_stock
+from drillpoint.relations.helix import lead, local_helix
 from drillpoint.relations.hole import (
     breakthrough,
     countersink_depth,
@@ -59,15 +60,7 @@ from drillpoint.relations.hole_size import (
     rolled_reading,
 )
 from drillpoint.relations.lips import lip_length, point_height
-from drillpoint.relations.rake import (
-    lead,
-    lip_inclination,
-    local_helix,
-    normal_rake,
-    normal_relief,
-    orthogonal_rake,
-    wedge_angle,
-)
+from drillpoint.relations.rake import lip_inclination, normal_rake, orthogonal_rake
 from drillpoint.relations.regrind import (
     stock_for_angle_change,
     stock_for_chip,
@@ -86,6 +79,7 @@ from drillpoint.relations.thinning import (
     untouched_lip_share,
 )
 from drillpoint.relations.web import pilot_cover, pilot_diameter, web_after_shortening, web_from_ratio, web_ratio
+from drillpoint.relations.wedge import normal_relief, wedge_angle
 
 CHAPTERS: Mapping[str, tuple[Relation, ...]] = MappingProxyType(
     {

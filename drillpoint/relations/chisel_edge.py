@@ -123,4 +123,64 @@ chisel_edge_angle = Relation(
     notes=_leaning_back,
 )
 
-CHAPTER: tuple[Relation, ...] = (chisel_edge_length, chisel_edge_angle)
+chisel_edge_rake = Relation(
+    name="chisel_edge_rake",
+    result="chisel_edge_rake",
+    givens=("point_angle", "chisel_edge_angle"),
+    says="the chisel edge meets the work with its flank leaning far ahead, so it presses more than it cuts",
+    formula=lambda s, sp: -sp.atan(sp.tan(s.kappa) * sp.sin(s.chisel_edge_angle)),
+    steps=(
+        let(
+            "g",
+            "Look at one flank beside the chisel edge. Along the chisel edge it is level, so it falls steepest square "
+            "to it. Call that fall g; along the lip, at ψ to the chisel edge, the sine of ψ of it is left, and the lip "
+            "falls by cot κ.",
+            lambda s, sp: sp.cot(s.kappa) / sp.sin(s.chisel_edge_angle),
+        ),
+        read_off(
+            "The flank ahead of the chisel edge is its rake face. It goes one out for g down, on the forward side: its "
+            "lean from the axis is a rake below zero.",
+            lambda s, sp: sp.tan(-s.chisel_edge_rake),
+            lambda s, sp: 1 / s.local("g"),
+        ),
+        follow(
+            "Put in the fall.",
+            lambda s, sp: sp.tan(-s.chisel_edge_rake),
+            lambda s, sp: sp.tan(s.kappa) * sp.sin(s.chisel_edge_angle),
+        ),
+        follow(
+            "Take the angle.",
+            lambda s, sp: s.chisel_edge_rake,
+            lambda s, sp: -sp.atan(sp.tan(s.kappa) * sp.sin(s.chisel_edge_angle)),
+        ),
+    ),
+    assumptions=(
+        "Each flank is one plane: near the axis a curved flank may fall more or less steeply.",
+        "Both flanks are ground alike, and the chisel edge is not thinned.",
+        "The feed is left out. Very near the axis the way into the work goes steeply down, which adds to the rake.",
+    ),
+    sources=(
+        "Follows from the drawing alone.",
+        (
+            "Ernst and Haggerty 1958, The spiral point drill (abstract seen): about −56° measured on the chisel edge "
+            "of a half-inch drill, 0.030 in from the centre."
+        ),
+    ),
+    limits=(
+        Limit(
+            "chisel_edge_angle",
+            lambda s, sp: sp.pi / 2,
+            lambda s, sp: -s.point_angle / 2,
+            "square to the lips the chisel edge leans as the lips do",
+        ),
+        Limit(
+            "point_angle",
+            lambda s, sp: sp.pi,
+            lambda s, sp: -sp.pi / 2,
+            "on a flat end the flank lies flat on the work",
+            False,
+        ),
+    ),
+)
+
+CHAPTER: tuple[Relation, ...] = (chisel_edge_length, chisel_edge_angle, chisel_edge_rake)

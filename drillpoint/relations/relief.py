@@ -5,6 +5,7 @@ there. `axial_relief` is square to the lip, in a plane parallel to the drill axi
 """
 
 from drillpoint.relation import Condition, Limit, Relation, follow, let, read_off
+from drillpoint.relations import relief_at_work
 
 _PLANE = "Each flank is one plane through its straight lip."
 _SOURCES = ("Follows from the drawing alone.", "BS 328 for measuring lip relief at the periphery of the drill.")
@@ -164,6 +165,7 @@ relief_at_radius = Relation(
             allows_zero=True,
         ),
     ),
+    stands_in=True,
 )
 
 heel_clearance = Relation(
@@ -245,4 +247,10 @@ heel_clearance = Relation(
     ),
 )
 
-CHAPTER: tuple[Relation, ...] = (axial_relief, lip_relief, relief_at_radius, heel_clearance)
+CHAPTER: tuple[Relation, ...] = (
+    axial_relief,
+    lip_relief,
+    relief_at_radius,
+    heel_clearance,
+    *relief_at_work.RELATIONS,
+)

@@ -329,6 +329,10 @@ def _loads(draw: Any, diameter: float) -> dict[str, float]:
 @st.composite
 def _rakes(draw: Any, diameter: float, point_angle: float, ratio: float, radius: float) -> dict[str, float]:
     """A flute that leaves metal behind the lip, a flat on it, and what the feed takes."""
+    half, turned = math.radians(point_angle / 2), math.asin(min(1.0, ratio * diameter / 2 / radius))
+    tilt = math.atan(math.tan(turned) * math.cos(half))
+    # A flat that leans further ahead than this leaves no edge.
+    least = math.degrees(math.atan(math.tan(max(math.radians(-60), tilt - math.radians(88))) * math.sin(half)))
     steepest = min(65.0, math.degrees(math.atan(0.9 * math.tan(math.radians(point_angle / 2)) / ratio)))
     helix = draw(st.floats(0.5, steepest))
     # A face without any rake has none in every plane, and no inclination can be read back from it.
@@ -337,7 +341,7 @@ def _rakes(draw: Any, diameter: float, point_angle: float, ratio: float, radius:
         "lip_inclination": (0.1, 80.0),
         "normal_relief": (1.0, 35.0),
         "wedge_angle": (5.0, 150.0),
-        "dub_rake": (-30.0, 30.0),
+        "dub_rake": (max(-30.0, least), 30.0),
         "dub_width": (0.01, 2.0),
         "relief_at_radius": (-20.0, 60.0),
         "feed_relief_loss": (0.01, 40.0),
