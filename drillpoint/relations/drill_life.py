@@ -13,7 +13,8 @@ _NO_STOCK = Condition(
 
 
 def _whole(regrinds: float) -> tuple[str, ...]:
-    return (f"that is {math.floor(regrinds + 1e-9)} whole regrinds",)
+    whole = math.floor(regrinds + 1e-9)
+    return (f"that is {whole} whole regrinds",) if regrinds - whole > 1e-9 else ()
 
 
 regrinds_left = Relation(

@@ -14,6 +14,7 @@ from drillpoint.relation import Relation
 
 # What people say for what the vocabulary calls otherwise; common practice.
 _ALSO_SAID: Mapping[str, str] = {
+    "how long does": "time",
     "clearance": "relief",
     "tip": "point height",
     "deep": "depth",
@@ -39,6 +40,10 @@ _ALSO_SAID: Mapping[str, str] = {
     "grind": "stock",
     "size": "diameter",
     "tolerance": "uncertainty",
+    "bigger": "oversize",
+    "ribbon": "idle lip",
+    "chipped": "chip stock",
+    "due": "until",
 }
 _SMALL_WORDS = frozenset(
     re.findall(r"\w+", "a an and at by does do for from how i is it many much my of on the to what which with")
