@@ -200,6 +200,14 @@ TEMPLATES = {
             ]
         ]
     },
+    "flank_fall": {
+        "formula_text": "z_f = 2·π·r·n_t·tan α",
+        "formula_latex": "z_f = 2 \\pi r n_t \\tan{\\left(\\alpha \\right)}",
+        "text": "2·π·⟦radius⟧·⟦turn_share⟧·tan ⟦relief_at_radius⟧",
+        "latex": "2 \\pi ⟦radius⟧ ⟦turn_share⟧ \\tan{\\left(⟦relief_at_radius⟧ \\right)}",
+        "abbreviations": [],
+        "where": []
+    },
     "feed_relief_loss": {
         "formula_text": "η = atan(f/(2·π·r))",
         "formula_latex": "\\eta = \\arctan{\\left(\\frac{f}{2 \\pi r} \\right)}",
@@ -1313,6 +1321,30 @@ def heel_clearance__by__axial_relief(m, point_angle, axial_relief, web_ratio):
 
 def heel_clearance__by__web_ratio(m, point_angle, axial_relief, web_ratio):
     return 360/(m.pi*m.sqrt(1 - web_ratio**2))
+
+
+def flank_fall(m, radius, relief_at_radius, turn_share):
+    return 2*m.pi*radius*turn_share*m.tan((1/180)*m.pi*relief_at_radius)
+
+
+def flank_fall__margins(m, radius, relief_at_radius, turn_share):
+    return []
+
+
+def flank_fall__cautions(m, radius, relief_at_radius, turn_share):
+    return []
+
+
+def flank_fall__by__radius(m, radius, relief_at_radius, turn_share):
+    return 2*m.pi*turn_share*m.tan((1/180)*m.pi*relief_at_radius)
+
+
+def flank_fall__by__relief_at_radius(m, radius, relief_at_radius, turn_share):
+    return (1/90)*m.pi**2*radius*turn_share*(m.tan((1/180)*m.pi*relief_at_radius)**2 + 1)
+
+
+def flank_fall__by__turn_share(m, radius, relief_at_radius, turn_share):
+    return 2*m.pi*radius*m.tan((1/180)*m.pi*relief_at_radius)
 
 
 def feed_relief_loss(m, feed, radius):

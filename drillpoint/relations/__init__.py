@@ -68,7 +68,7 @@ from drillpoint.relations.regrind import (
     stock_for_worn_corner,
     tip_stock,
 )
-from drillpoint.relations.relief import axial_relief, heel_clearance, lip_relief, relief_at_radius
+from drillpoint.relations.relief import axial_relief, flank_fall, heel_clearance, lip_relief, relief_at_radius
 from drillpoint.relations.relief_at_work import feed_relief_loss, least_lip_relief, working_relief
 from drillpoint.relations.thinning import (
     thinned_lip_in_end_view,
@@ -128,6 +128,7 @@ __all__ = [
     "feed_rate",
     "feed_relief_loss",
     "find",
+    "flank_fall",
     "full_diameter_depth",
     "governing_stock",
     "heel_clearance",

@@ -247,10 +247,66 @@ heel_clearance = Relation(
     ),
 )
 
+
+def _ahead(fall: float) -> tuple[str, ...]:
+    if fall >= 0:
+        return ()
+    return ("below zero the flank stands ahead of its lip: the heel meets the work first and the lip cannot cut",)
+
+
+flank_fall = Relation(
+    name="flank_fall",
+    result="flank_fall",
+    givens=("radius", "relief_at_radius", "turn_share"),
+    says="how far the flank has fallen away a part of a turn behind the lip, if it keeps its slope",
+    formula=lambda s, sp: 2 * sp.pi * s.radius * s.turn_share * sp.tan(s.relief_at_radius),
+    steps=(
+        let(
+            "c",
+            "Behind the lip, the way round at the radius r is this part of the circle.",
+            lambda s, sp: 2 * sp.pi * s.radius * s.turn_share,
+        ),
+        read_off(
+            "Unroll it: the flank falls along it at the relief angle.",
+            lambda s, sp: s.flank_fall / s.local("c"),
+            lambda s, sp: sp.tan(s.relief_at_radius),
+        ),
+        follow(
+            "Multiply by the way.",
+            lambda s, sp: s.flank_fall,
+            lambda s, sp: 2 * sp.pi * s.radius * s.turn_share * sp.tan(s.relief_at_radius),
+        ),
+    ),
+    assumptions=(
+        (
+            "The flank keeps its slope round the axis, as a screw does. A plane flank does not: it falls ever less and "
+            "comes up again (see the heel clearance)."
+        ),
+        "The drill is not fed.",
+    ),
+    sources=("Follows from the drawing alone.",),
+    limits=(
+        Limit(
+            "relief_at_radius",
+            lambda s, sp: sp.Integer(0),
+            lambda s, sp: sp.Integer(0),
+            "without relief the flank stays level with the lip",
+        ),
+        Limit(
+            "turn_share",
+            lambda s, sp: sp.Integer(0),
+            lambda s, sp: sp.Integer(0),
+            "at the lip itself nothing has fallen yet",
+        ),
+    ),
+    notes=_ahead,
+)
+
 CHAPTER: tuple[Relation, ...] = (
     axial_relief,
     lip_relief,
     relief_at_radius,
     heel_clearance,
+    flank_fall,
     *relief_at_work.RELATIONS,
 )

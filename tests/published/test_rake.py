@@ -15,6 +15,7 @@ from drillpoint.relations import (
     dub_normal_rake,
     dub_set_back,
     feed_relief_loss,
+    flank_fall,
     lead,
     least_dub_width,
     least_lip_relief,
@@ -126,6 +127,13 @@ def test_relief_of_a_plane_flank_from_the_chisel_edge_wanted() -> None:
     at_corner = lip_relief(axial_relief=square, point_angle=118, web_ratio=0.15)
     again = chisel_edge_angle(lip_relief=at_corner, point_angle=118, web_ratio=0.15)
     assert again == pytest.approx(130, abs=1e-9)
+
+
+def test_a_heel_ahead_of_its_lip_stands_in_the_way() -> None:
+    # DERIVED: 8° the wrong way, 60° round at a radius of 38.1 mm: the heel stands 5.6 mm proud. It is relief, not rake.
+    heel = flank_fall(radius=38.1, relief_at_radius=-8, turn_share=60 / 360)
+    assert heel == pytest.approx(-5.6, abs=0.051)
+    assert any("ahead of its lip" in note for note in heel.notes)
 
 
 def test_relief_must_grow_inwards_with_the_feed() -> None:

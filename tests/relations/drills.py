@@ -88,6 +88,7 @@ USUAL: dict[str, float] = {
     "relief_at_radius": 16.6,
     "feed_relief_loss": 0.73,
     "relief_margin": 8,
+    "turn_share": 0.125,
 }
 """One drill with round numbers: every given of the book has a value here."""
 
@@ -169,6 +170,7 @@ OTHER: dict[str, float] = {
     "relief_at_radius": 28.5,
     "feed_relief_loss": 0.375,
     "relief_margin": 5.5,
+    "turn_share": 0.17,
 }
 """A second drill, unlike the first in every given."""
 
@@ -343,14 +345,16 @@ def _rakes(draw: Any, diameter: float, point_angle: float, ratio: float, radius:
         "wedge_angle": (5.0, 150.0),
         "dub_rake": (max(-30.0, least), 30.0),
         "dub_width": (0.01, 2.0),
-        "relief_at_radius": (-20.0, 60.0),
         "feed_relief_loss": (0.01, 40.0),
         "relief_margin": (0.0, 30.0),
+        "turn_share": (0.01, 0.6),
     }
     return {
         **{name: draw(st.floats(*span)) for name, span in chances.items()},
         "helix_angle": helix,
         "local_helix": math.degrees(math.atan(2 * radius / diameter * math.tan(math.radians(helix)))),
         "normal_rake": rake,
+        # Where the flank does not fall at all, nothing tells how far round one has looked.
+        "relief_at_radius": draw(st.one_of(st.floats(-20.0, -0.1), st.floats(0.1, 60.0))),
         "dub_normal_rake": rake - draw(st.floats(0.1, 25.0)),
     }

@@ -21,6 +21,7 @@ from drillpoint.relations import (
     dub_set_back,
     dub_wedge_angle,
     feed_relief_loss,
+    flank_fall,
     lead,
     least_dub_width,
     least_lip_relief,
@@ -290,3 +291,13 @@ def test_chisel_edge_rake_is_the_lean_of_the_flank_ahead(drill: dict[str, float]
     assert chisel_edge_rake(point_angle=drill["point_angle"], chisel_edge_angle=seen) == pytest.approx(
         measured, abs=1e-9
     )
+
+
+@given(drills())
+def test_a_flank_that_keeps_its_slope_falls_step_by_step(drill: dict[str, float]) -> None:
+    steps = 4000
+    radius, relief = drill["radius"], math.radians(drill["relief_at_radius"])
+    corners = [radius * np.exp(1j * 2 * math.pi * drill["turn_share"] * i / steps) for i in (0, 1)]
+    # Each short step goes back round the axis along a chord and down by the relief.
+    fallen = steps * abs(corners[1] - corners[0]) * math.sin(relief) / math.cos(relief)
+    assert flank_fall(**_of(drill, "radius", "relief_at_radius", "turn_share")) == pytest.approx(fallen, rel=1e-6)
