@@ -5,6 +5,7 @@ import subprocess
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TextIO
 
 from drillpoint.setup.console import child_environment
 from drillpoint.setup.trouble import SetupError
@@ -79,12 +80,12 @@ def install(python: Path, requirements: Path, log: Path, report: Callable[[int, 
     all are there and are being put in place. Pip's own words go to `log`.
     """
     command = [
-        *(str(python), "-m", "pip", "--disable-pip-version-check", "--no-input", "--log", str(log)),
+        *(str(python), "-m", "pip", "--disable-pip-version-check", "--no-input"),
         *("install", "--require-hashes", "--no-deps", "--only-binary=:all:", "--progress-bar=off"),
         *("--no-warn-script-location", "--requirement", str(requirements)),
     ]
     try:
-        with subprocess.Popen(  # noqa: S603
+        process = subprocess.Popen(  # noqa: S603
             command,
             stdin=subprocess.DEVNULL,
             stdout=subprocess.PIPE,
@@ -93,11 +94,11 @@ def install(python: Path, requirements: Path, log: Path, report: Callable[[int, 
             text=True,
             encoding="utf-8",
             errors="replace",
-        ) as process:
-            assert process.stdout is not None  # noqa: S101 - for the type checker: stdout=PIPE makes one
-            words = _listen(process.stdout, report)
+        )
     except OSError as error:
         raise SetupError(f"The new environment's Python does not start ({error.strerror}): start again.") from error
+    with process, log.open("w", encoding="utf-8") as record:
+        words = _listen(process.stdout or (), record, report)
     if process.returncode:
         raise SetupError(f"{meaning(words, requirements.parent)} Details: {log}")
 
@@ -112,11 +113,12 @@ def meaning(words: str, folder: Path) -> str:
     return _UNKNOWN
 
 
-def _listen(lines: Iterable[str], report: Callable[[int, str], None]) -> str:
+def _listen(lines: Iterable[str], record: TextIO, report: Callable[[int, str], None]) -> str:
     heard = []
     count = 0
     for line in lines:
         heard.append(line)
+        record.write(line)
         if found := _COLLECTING.match(line):
             count += 1
             report(count, found[1])

@@ -1,5 +1,6 @@
 """Pip's failures in plain words. The samples are cut from what pip prints, REGRESSION."""
 
+import io
 import re
 import sys
 from pathlib import Path
@@ -84,7 +85,9 @@ def test_progress_is_heard_from_pips_words() -> None:
         "Installing collected packages: anyio\n",
         "Successfully installed anyio-4.16.0\n",
     ]
-    assert installing._listen(words, lambda count, name: heard.append((count, name))) == "".join(words)
+    record = io.StringIO()
+    assert installing._listen(words, record, lambda count, name: heard.append((count, name))) == "".join(words)
+    assert record.getvalue() == "".join(words)
     assert heard == [(1, "anyio"), (2, "attrs"), (2, "")]
 
 
