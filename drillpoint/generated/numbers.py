@@ -61,7 +61,7 @@ TEMPLATES = {
         "formula_text": "L = (√(R² − t²) − t·cot δ)/sin κ",
         "formula_latex": "L = \\frac{\\sqrt{R^{2} - t^{2}} - t \\cot{\\left(\\delta \\right)}}{\\sin{\\left(\\kappa \\right)}}",
         "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)/sin ⟦kappa⟧",
-        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - ⟦t⟧ \\cot{\\left(⟦delta⟧ \\right)}}{\\sin{\\left(⟦kappa⟧ \\right)}}",
+        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - ⟦t⟧ \\cdot \\cot{\\left(⟦delta⟧ \\right)}}{\\sin{\\left(⟦kappa⟧ \\right)}}",
         "abbreviations": [
             "R",
             "t",
@@ -114,7 +114,7 @@ TEMPLATES = {
         "formula_text": "γ_c = -atan(sin ψ·tan κ)",
         "formula_latex": "\\gamma_c = - \\arctan{\\left(\\sin{\\left(\\psi \\right)} \\tan{\\left(\\kappa \\right)} \\right)}",
         "text": "-atan(sin ⟦chisel_edge_angle⟧·tan ⟦kappa⟧)",
-        "latex": "- \\arctan{\\left(\\sin{\\left(⟦chisel_edge_angle⟧ \\right)} \\tan{\\left(⟦kappa⟧ \\right)} \\right)}",
+        "latex": "- \\arctan{\\left(\\sin{\\left(⟦chisel_edge_angle⟧ \\right)} \\cdot \\tan{\\left(⟦kappa⟧ \\right)} \\right)}",
         "abbreviations": [
             "kappa"
         ],
@@ -129,7 +129,7 @@ TEMPLATES = {
         "formula_text": "α_x = atan((tan α_f − u·cot κ)/√(1 − u²))",
         "formula_latex": "\\alpha_x = \\arctan{\\left(\\frac{\\tan{\\left(\\alpha_f \\right)} - u \\cot{\\left(\\kappa \\right)}}{\\sqrt{1 - u^{2}}} \\right)}",
         "text": "atan((tan ⟦lip_relief⟧ − ⟦web_ratio⟧·cot ⟦kappa⟧)/√(1 − ⟦web_ratio⟧²))",
-        "latex": "\\arctan{\\left(\\frac{\\tan{\\left(⟦lip_relief⟧ \\right)} - ⟦web_ratio⟧ \\cot{\\left(⟦kappa⟧ \\right)}}{\\sqrt{1 - ⟦web_ratio⟧^{2}}} \\right)}",
+        "latex": "\\arctan{\\left(\\frac{\\tan{\\left(⟦lip_relief⟧ \\right)} - ⟦web_ratio⟧ \\cdot \\cot{\\left(⟦kappa⟧ \\right)}}{\\sqrt{1 - ⟦web_ratio⟧^{2}}} \\right)}",
         "abbreviations": [
             "kappa"
         ],
@@ -144,7 +144,7 @@ TEMPLATES = {
         "formula_text": "α_f = atan(u·cot κ + √(1 − u²)·tan α_x)",
         "formula_latex": "\\alpha_f = \\arctan{\\left(u \\cot{\\left(\\kappa \\right)} + \\sqrt{1 - u^{2}} \\tan{\\left(\\alpha_x \\right)} \\right)}",
         "text": "atan(⟦web_ratio⟧·cot ⟦kappa⟧ + √(1 − ⟦web_ratio⟧²)·tan ⟦axial_relief⟧)",
-        "latex": "\\arctan{\\left(⟦web_ratio⟧ \\cot{\\left(⟦kappa⟧ \\right)} + \\sqrt{1 - ⟦web_ratio⟧^{2}} \\tan{\\left(⟦axial_relief⟧ \\right)} \\right)}",
+        "latex": "\\arctan{\\left(⟦web_ratio⟧ \\cdot \\cot{\\left(⟦kappa⟧ \\right)} + \\sqrt{1 - ⟦web_ratio⟧^{2}} \\cdot \\tan{\\left(⟦axial_relief⟧ \\right)} \\right)}",
         "abbreviations": [
             "kappa"
         ],
@@ -159,7 +159,7 @@ TEMPLATES = {
         "formula_text": "α = atan(√(1 − t²/r²)·tan α_x + t·cot κ/r)",
         "formula_latex": "\\alpha = \\arctan{\\left(\\sqrt{1 - \\frac{t^{2}}{r^{2}}} \\tan{\\left(\\alpha_x \\right)} + \\frac{t \\cot{\\left(\\kappa \\right)}}{r} \\right)}",
         "text": "atan(√(1 − ⟦t⟧²/⟦radius⟧²)·tan ⟦axial_relief⟧ + ⟦t⟧·cot ⟦kappa⟧/⟦radius⟧)",
-        "latex": "\\arctan{\\left(\\sqrt{1 - \\frac{⟦t⟧^{2}}{⟦radius⟧^{2}}} \\tan{\\left(⟦axial_relief⟧ \\right)} + \\frac{⟦t⟧ \\cot{\\left(⟦kappa⟧ \\right)}}{⟦radius⟧} \\right)}",
+        "latex": "\\arctan{\\left(\\sqrt{1 - \\frac{⟦t⟧^{2}}{⟦radius⟧^{2}}} \\cdot \\tan{\\left(⟦axial_relief⟧ \\right)} + \\frac{⟦t⟧ \\cdot \\cot{\\left(⟦kappa⟧ \\right)}}{⟦radius⟧} \\right)}",
         "abbreviations": [
             "t",
             "kappa"
@@ -179,7 +179,7 @@ TEMPLATES = {
         "formula_text": "q = 2·ω + 180° − 2·δ",
         "formula_latex": "q = 2 \\omega + 180^{\\circ} - 2 \\delta",
         "text": "2·⟦omega⟧ + 180° − 2·⟦delta_plane⟧",
-        "latex": "2 ⟦omega⟧ + 180^{\\circ} - 2 ⟦delta_plane⟧",
+        "latex": "2 \\cdot ⟦omega⟧ + 180^{\\circ} - 2 \\cdot ⟦delta_plane⟧",
         "abbreviations": [
             "omega",
             "kappa",
@@ -204,7 +204,7 @@ TEMPLATES = {
         "formula_text": "z_f = 2·π·r·n_t·tan α",
         "formula_latex": "z_f = 2 \\pi r n_t \\tan{\\left(\\alpha \\right)}",
         "text": "2·π·⟦radius⟧·⟦turn_share⟧·tan ⟦relief_at_radius⟧",
-        "latex": "2 \\pi ⟦radius⟧ ⟦turn_share⟧ \\tan{\\left(⟦relief_at_radius⟧ \\right)}",
+        "latex": "2 \\cdot \\pi \\cdot ⟦radius⟧ \\cdot ⟦turn_share⟧ \\cdot \\tan{\\left(⟦relief_at_radius⟧ \\right)}",
         "abbreviations": [],
         "where": []
     },
@@ -212,7 +212,7 @@ TEMPLATES = {
         "formula_text": "η = atan(f/(2·π·r))",
         "formula_latex": "\\eta = \\arctan{\\left(\\frac{f}{2 \\pi r} \\right)}",
         "text": "atan(⟦feed⟧/(2·π·⟦radius⟧))",
-        "latex": "\\arctan{\\left(\\frac{⟦feed⟧}{2 \\pi ⟦radius⟧} \\right)}",
+        "latex": "\\arctan{\\left(\\frac{⟦feed⟧}{2 \\cdot \\pi \\cdot ⟦radius⟧} \\right)}",
         "abbreviations": [],
         "where": []
     },
@@ -228,7 +228,7 @@ TEMPLATES = {
         "formula_text": "α_l = α_m + atan(f/(π·D))",
         "formula_latex": "\\alpha_l = \\alpha_m + \\arctan{\\left(\\frac{f}{\\pi D} \\right)}",
         "text": "⟦relief_margin⟧ + atan(⟦feed⟧/(π·⟦diameter⟧))",
-        "latex": "⟦relief_margin⟧ + \\arctan{\\left(\\frac{⟦feed⟧}{\\pi ⟦diameter⟧} \\right)}",
+        "latex": "⟦relief_margin⟧ + \\arctan{\\left(\\frac{⟦feed⟧}{\\pi \\cdot ⟦diameter⟧} \\right)}",
         "abbreviations": [],
         "where": []
     },
@@ -236,7 +236,7 @@ TEMPLATES = {
         "formula_text": "P_h = π·D/tan β",
         "formula_latex": "P_h = \\frac{\\pi D}{\\tan{\\left(\\beta \\right)}}",
         "text": "π·⟦diameter⟧/tan ⟦helix_angle⟧",
-        "latex": "\\frac{\\pi ⟦diameter⟧}{\\tan{\\left(⟦helix_angle⟧ \\right)}}",
+        "latex": "\\frac{\\pi \\cdot ⟦diameter⟧}{\\tan{\\left(⟦helix_angle⟧ \\right)}}",
         "abbreviations": [],
         "where": []
     },
@@ -244,7 +244,7 @@ TEMPLATES = {
         "formula_text": "β_r = atan(r·tan β/R)",
         "formula_latex": "\\beta_r = \\arctan{\\left(\\frac{r \\tan{\\left(\\beta \\right)}}{R} \\right)}",
         "text": "atan(⟦radius⟧·tan ⟦helix_angle⟧/⟦R⟧)",
-        "latex": "\\arctan{\\left(\\frac{⟦radius⟧ \\tan{\\left(⟦helix_angle⟧ \\right)}}{⟦R⟧} \\right)}",
+        "latex": "\\arctan{\\left(\\frac{⟦radius⟧ \\cdot \\tan{\\left(⟦helix_angle⟧ \\right)}}{⟦R⟧} \\right)}",
         "abbreviations": [
             "R"
         ],
@@ -259,7 +259,7 @@ TEMPLATES = {
         "formula_text": "λ = asin(t·sin κ/r)",
         "formula_latex": "\\lambda = \\arcsin{\\left(\\frac{t \\sin{\\left(\\kappa \\right)}}{r} \\right)}",
         "text": "asin(⟦t⟧·sin ⟦kappa⟧/⟦radius⟧)",
-        "latex": "\\arcsin{\\left(\\frac{⟦t⟧ \\sin{\\left(⟦kappa⟧ \\right)}}{⟦radius⟧} \\right)}",
+        "latex": "\\arcsin{\\left(\\frac{⟦t⟧ \\cdot \\sin{\\left(⟦kappa⟧ \\right)}}{⟦radius⟧} \\right)}",
         "abbreviations": [
             "t",
             "kappa"
@@ -279,7 +279,7 @@ TEMPLATES = {
         "formula_text": "γ_n = atan(cos ω_r·tan β_r/(sin κ − sin ω_r·cos κ·tan β_r)) − atan(cos κ·tan ω_r)",
         "formula_latex": "\\gamma_n = \\arctan{\\left(\\frac{\\cos{\\left(\\omega_r \\right)} \\tan{\\left(\\beta_r \\right)}}{\\sin{\\left(\\kappa \\right)} - \\sin{\\left(\\omega_r \\right)} \\cos{\\left(\\kappa \\right)} \\tan{\\left(\\beta_r \\right)}} \\right)} - \\arctan{\\left(\\cos{\\left(\\kappa \\right)} \\tan{\\left(\\omega_r \\right)} \\right)}",
         "text": "atan(cos ⟦omega_r⟧·tan ⟦local_helix⟧/(sin ⟦kappa⟧ − sin ⟦omega_r⟧·cos ⟦kappa⟧·tan ⟦local_helix⟧)) − atan(cos ⟦kappa⟧·tan ⟦omega_r⟧)",
-        "latex": "\\arctan{\\left(\\frac{\\cos{\\left(⟦omega_r⟧ \\right)} \\tan{\\left(⟦local_helix⟧ \\right)}}{\\sin{\\left(⟦kappa⟧ \\right)} - \\sin{\\left(⟦omega_r⟧ \\right)} \\cos{\\left(⟦kappa⟧ \\right)} \\tan{\\left(⟦local_helix⟧ \\right)}} \\right)} - \\arctan{\\left(\\cos{\\left(⟦kappa⟧ \\right)} \\tan{\\left(⟦omega_r⟧ \\right)} \\right)}",
+        "latex": "\\arctan{\\left(\\frac{\\cos{\\left(⟦omega_r⟧ \\right)} \\cdot \\tan{\\left(⟦local_helix⟧ \\right)}}{\\sin{\\left(⟦kappa⟧ \\right)} - \\sin{\\left(⟦omega_r⟧ \\right)} \\cdot \\cos{\\left(⟦kappa⟧ \\right)} \\cdot \\tan{\\left(⟦local_helix⟧ \\right)}} \\right)} - \\arctan{\\left(\\cos{\\left(⟦kappa⟧ \\right)} \\cdot \\tan{\\left(⟦omega_r⟧ \\right)} \\right)}",
         "abbreviations": [
             "kappa",
             "t",
@@ -312,7 +312,7 @@ TEMPLATES = {
         "formula_text": "α_n = atan(sin κ·tan α_x) + atan(cos κ·tan ω_r)",
         "formula_latex": "\\alpha_n = \\arctan{\\left(\\sin{\\left(\\kappa \\right)} \\tan{\\left(\\alpha_x \\right)} \\right)} + \\arctan{\\left(\\cos{\\left(\\kappa \\right)} \\tan{\\left(\\omega_r \\right)} \\right)}",
         "text": "atan(sin ⟦kappa⟧·tan ⟦axial_relief⟧) + atan(cos ⟦kappa⟧·tan ⟦omega_r⟧)",
-        "latex": "\\arctan{\\left(\\sin{\\left(⟦kappa⟧ \\right)} \\tan{\\left(⟦axial_relief⟧ \\right)} \\right)} + \\arctan{\\left(\\cos{\\left(⟦kappa⟧ \\right)} \\tan{\\left(⟦omega_r⟧ \\right)} \\right)}",
+        "latex": "\\arctan{\\left(\\sin{\\left(⟦kappa⟧ \\right)} \\cdot \\tan{\\left(⟦axial_relief⟧ \\right)} \\right)} + \\arctan{\\left(\\cos{\\left(⟦kappa⟧ \\right)} \\cdot \\tan{\\left(⟦omega_r⟧ \\right)} \\right)}",
         "abbreviations": [
             "kappa",
             "t",
@@ -345,7 +345,7 @@ TEMPLATES = {
         "formula_text": "γ_d = atan(tan γ_x/sin κ) − atan(cos κ·tan ω_r)",
         "formula_latex": "\\gamma_d = \\arctan{\\left(\\frac{\\tan{\\left(\\gamma_x \\right)}}{\\sin{\\left(\\kappa \\right)}} \\right)} - \\arctan{\\left(\\cos{\\left(\\kappa \\right)} \\tan{\\left(\\omega_r \\right)} \\right)}",
         "text": "atan(tan ⟦dub_rake⟧/sin ⟦kappa⟧) − atan(cos ⟦kappa⟧·tan ⟦omega_r⟧)",
-        "latex": "\\arctan{\\left(\\frac{\\tan{\\left(⟦dub_rake⟧ \\right)}}{\\sin{\\left(⟦kappa⟧ \\right)}} \\right)} - \\arctan{\\left(\\cos{\\left(⟦kappa⟧ \\right)} \\tan{\\left(⟦omega_r⟧ \\right)} \\right)}",
+        "latex": "\\arctan{\\left(\\frac{\\tan{\\left(⟦dub_rake⟧ \\right)}}{\\sin{\\left(⟦kappa⟧ \\right)}} \\right)} - \\arctan{\\left(\\cos{\\left(⟦kappa⟧ \\right)} \\cdot \\tan{\\left(⟦omega_r⟧ \\right)} \\right)}",
         "abbreviations": [
             "kappa",
             "t",
@@ -386,7 +386,7 @@ TEMPLATES = {
         "formula_text": "a_d = w_d·sin ε/sin θ_w",
         "formula_latex": "a_d = \\frac{w_d \\sin{\\left(\\varepsilon \\right)}}{\\sin{\\left(\\theta_w \\right)}}",
         "text": "⟦dub_width⟧·sin ⟦rake_change⟧/sin ⟦wedge_angle⟧",
-        "latex": "\\frac{⟦dub_width⟧ \\sin{\\left(⟦rake_change⟧ \\right)}}{\\sin{\\left(⟦wedge_angle⟧ \\right)}}",
+        "latex": "\\frac{⟦dub_width⟧ \\cdot \\sin{\\left(⟦rake_change⟧ \\right)}}{\\sin{\\left(⟦wedge_angle⟧ \\right)}}",
         "abbreviations": [
             "rake_change"
         ],
@@ -409,7 +409,7 @@ TEMPLATES = {
         "formula_text": "W = D·u",
         "formula_latex": "W = D u",
         "text": "⟦diameter⟧·⟦web_ratio⟧",
-        "latex": "⟦diameter⟧ ⟦web_ratio⟧",
+        "latex": "⟦diameter⟧ \\cdot ⟦web_ratio⟧",
         "abbreviations": [],
         "where": []
     },
@@ -417,7 +417,7 @@ TEMPLATES = {
         "formula_text": "W′ = ΔL·τ + W",
         "formula_latex": "W' = \\Delta L \\tau + W",
         "text": "⟦length_removed⟧·⟦web_taper⟧ + ⟦web⟧",
-        "latex": "⟦length_removed⟧ ⟦web_taper⟧ + ⟦web⟧",
+        "latex": "⟦length_removed⟧ \\cdot ⟦web_taper⟧ + ⟦web⟧",
         "abbreviations": [],
         "where": []
     },
@@ -433,7 +433,7 @@ TEMPLATES = {
         "formula_text": "k_p = d_p·sin ψ/W",
         "formula_latex": "k_p = \\frac{d_p \\sin{\\left(\\psi \\right)}}{W}",
         "text": "⟦pilot_diameter⟧·sin ⟦chisel_edge_angle⟧/⟦web⟧",
-        "latex": "\\frac{⟦pilot_diameter⟧ \\sin{\\left(⟦chisel_edge_angle⟧ \\right)}}{⟦web⟧}",
+        "latex": "\\frac{⟦pilot_diameter⟧ \\cdot \\sin{\\left(⟦chisel_edge_angle⟧ \\right)}}{⟦web⟧}",
         "abbreviations": [],
         "where": []
     },
@@ -441,7 +441,7 @@ TEMPLATES = {
         "formula_text": "x_m = C_t·cos(δ)/2 + (t − C_t·sin(δ)/2)/tan ν",
         "formula_latex": "x_m = \\frac{C_t \\cos{\\left(\\delta \\right)}}{2} + \\frac{t - \\frac{C_t \\sin{\\left(\\delta \\right)}}{2}}{\\tan{\\left(\\nu \\right)}}",
         "text": "⟦thinned_chisel_length⟧·cos(⟦delta⟧)/2 + (⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/tan ⟦thinning_angle⟧",
-        "latex": "\\frac{⟦thinned_chisel_length⟧ \\cos{\\left(⟦delta⟧ \\right)}}{2} + \\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\tan{\\left(⟦thinning_angle⟧ \\right)}}",
+        "latex": "\\frac{⟦thinned_chisel_length⟧ \\cdot \\cos{\\left(⟦delta⟧ \\right)}}{2} + \\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\cdot \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\tan{\\left(⟦thinning_angle⟧ \\right)}}",
         "abbreviations": [
             "t",
             "delta"
@@ -461,7 +461,7 @@ TEMPLATES = {
         "formula_text": "p_t = (t − C_t·sin(δ)/2)/sin ν",
         "formula_latex": "p_t = \\frac{t - \\frac{C_t \\sin{\\left(\\delta \\right)}}{2}}{\\sin{\\left(\\nu \\right)}}",
         "text": "(⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/sin ⟦thinning_angle⟧",
-        "latex": "\\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\sin{\\left(⟦thinning_angle⟧ \\right)}}",
+        "latex": "\\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\cdot \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\sin{\\left(⟦thinning_angle⟧ \\right)}}",
         "abbreviations": [
             "t",
             "delta"
@@ -481,7 +481,7 @@ TEMPLATES = {
         "formula_text": "L_t = (t − C_t·sin(δ)/2)·√((cos ν·cot κ − sin ν·tan α_x)² + 1)/sin ν",
         "formula_latex": "L_t = \\frac{\\left(t - \\frac{C_t \\sin{\\left(\\delta \\right)}}{2}\\right) \\sqrt{\\left(\\cos{\\left(\\nu \\right)} \\cot{\\left(\\kappa \\right)} - \\sin{\\left(\\nu \\right)} \\tan{\\left(\\alpha_x \\right)}\\right)^{2} + 1}}{\\sin{\\left(\\nu \\right)}}",
         "text": "(⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)·√((cos ⟦thinning_angle⟧·cot ⟦kappa⟧ − sin ⟦thinning_angle⟧·tan ⟦axial_relief⟧)² + 1)/sin ⟦thinning_angle⟧",
-        "latex": "\\frac{\\left(⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ \\right)}}{2}\\right) \\sqrt{\\left(\\cos{\\left(⟦thinning_angle⟧ \\right)} \\cot{\\left(⟦kappa⟧ \\right)} - \\sin{\\left(⟦thinning_angle⟧ \\right)} \\tan{\\left(⟦axial_relief⟧ \\right)}\\right)^{2} + 1}}{\\sin{\\left(⟦thinning_angle⟧ \\right)}}",
+        "latex": "\\frac{\\left(⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\cdot \\sin{\\left(⟦delta⟧ \\right)}}{2}\\right) \\cdot \\sqrt{\\left(\\cos{\\left(⟦thinning_angle⟧ \\right)} \\cdot \\cot{\\left(⟦kappa⟧ \\right)} - \\sin{\\left(⟦thinning_angle⟧ \\right)} \\cdot \\tan{\\left(⟦axial_relief⟧ \\right)}\\right)^{2} + 1}}{\\sin{\\left(⟦thinning_angle⟧ \\right)}}",
         "abbreviations": [
             "t",
             "kappa",
@@ -506,7 +506,7 @@ TEMPLATES = {
         "formula_text": "L_u = (√(R² − t²) − C_t·cos(δ)/2 − (t − C_t·sin(δ)/2)/tan ν)/sin κ",
         "formula_latex": "L_u = \\frac{\\sqrt{R^{2} - t^{2}} - \\frac{C_t \\cos{\\left(\\delta \\right)}}{2} - \\frac{t - \\frac{C_t \\sin{\\left(\\delta \\right)}}{2}}{\\tan{\\left(\\nu \\right)}}}{\\sin{\\left(\\kappa \\right)}}",
         "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦thinned_chisel_length⟧·cos(⟦delta⟧)/2 − (⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/tan ⟦thinning_angle⟧)/sin ⟦kappa⟧",
-        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - \\frac{⟦thinned_chisel_length⟧ \\cos{\\left(⟦delta⟧ \\right)}}{2} - \\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\tan{\\left(⟦thinning_angle⟧ \\right)}}}{\\sin{\\left(⟦kappa⟧ \\right)}}",
+        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - \\frac{⟦thinned_chisel_length⟧ \\cdot \\cos{\\left(⟦delta⟧ \\right)}}{2} - \\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\cdot \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\tan{\\left(⟦thinning_angle⟧ \\right)}}}{\\sin{\\left(⟦kappa⟧ \\right)}}",
         "abbreviations": [
             "R",
             "t",
@@ -536,7 +536,7 @@ TEMPLATES = {
         "formula_text": "s_u = (√(R² − t²) − C_t·cos(δ)/2 − (t − C_t·sin(δ)/2)/tan ν)/(√(R² − t²) − t·cot δ)",
         "formula_latex": "s_u = \\frac{\\sqrt{R^{2} - t^{2}} - \\frac{C_t \\cos{\\left(\\delta \\right)}}{2} - \\frac{t - \\frac{C_t \\sin{\\left(\\delta \\right)}}{2}}{\\tan{\\left(\\nu \\right)}}}{\\sqrt{R^{2} - t^{2}} - t \\cot{\\left(\\delta \\right)}}",
         "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦thinned_chisel_length⟧·cos(⟦delta⟧)/2 − (⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/tan ⟦thinning_angle⟧)/(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)",
-        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - \\frac{⟦thinned_chisel_length⟧ \\cos{\\left(⟦delta⟧ \\right)}}{2} - \\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\tan{\\left(⟦thinning_angle⟧ \\right)}}}{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - ⟦t⟧ \\cot{\\left(⟦delta⟧ \\right)}}",
+        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - \\frac{⟦thinned_chisel_length⟧ \\cdot \\cos{\\left(⟦delta⟧ \\right)}}{2} - \\frac{⟦t⟧ - \\frac{⟦thinned_chisel_length⟧ \\cdot \\sin{\\left(⟦delta⟧ \\right)}}{2}}{\\tan{\\left(⟦thinning_angle⟧ \\right)}}}{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - ⟦t⟧ \\cdot \\cot{\\left(⟦delta⟧ \\right)}}",
         "abbreviations": [
             "R",
             "t",
@@ -561,7 +561,7 @@ TEMPLATES = {
         "formula_text": "W_t = C_t·sin(δ − ν)",
         "formula_latex": "W_t = C_t \\sin{\\left(\\delta - \\nu \\right)}",
         "text": "⟦thinned_chisel_length⟧·sin(⟦delta⟧ − ⟦thinning_angle⟧)",
-        "latex": "⟦thinned_chisel_length⟧ \\sin{\\left(⟦delta⟧ - ⟦thinning_angle⟧ \\right)}",
+        "latex": "⟦thinned_chisel_length⟧ \\cdot \\sin{\\left(⟦delta⟧ - ⟦thinning_angle⟧ \\right)}",
         "abbreviations": [
             "delta"
         ],
@@ -616,7 +616,7 @@ TEMPLATES = {
         "formula_text": "d_c = D_m/(2·tan(A_k/2))",
         "formula_latex": "d_c = \\frac{D_m}{2 \\tan{\\left(\\frac{A_k}{2} \\right)}}",
         "text": "⟦mouth_diameter⟧/(2·tan(⟦countersink_angle⟧/2))",
-        "latex": "\\frac{⟦mouth_diameter⟧}{2 \\tan{\\left(\\frac{⟦countersink_angle⟧}{2} \\right)}}",
+        "latex": "\\frac{⟦mouth_diameter⟧}{2 \\cdot \\tan{\\left(\\frac{⟦countersink_angle⟧}{2} \\right)}}",
         "abbreviations": [],
         "where": []
     },
@@ -632,7 +632,7 @@ TEMPLATES = {
         "formula_text": "n = 1000·v/(π·D)",
         "formula_latex": "n = \\frac{1000 v}{\\pi D}",
         "text": "1000·⟦cutting_speed⟧/(π·⟦diameter⟧)",
-        "latex": "\\frac{1000 ⟦cutting_speed⟧}{\\pi ⟦diameter⟧}",
+        "latex": "\\frac{1000 \\cdot ⟦cutting_speed⟧}{\\pi \\cdot ⟦diameter⟧}",
         "abbreviations": [],
         "where": []
     },
@@ -640,7 +640,7 @@ TEMPLATES = {
         "formula_text": "n = v·k_n/D",
         "formula_latex": "n = \\frac{v k_n}{D}",
         "text": "⟦cutting_speed⟧·⟦speed_constant⟧/⟦diameter⟧",
-        "latex": "\\frac{⟦cutting_speed⟧ ⟦speed_constant⟧}{⟦diameter⟧}",
+        "latex": "\\frac{⟦cutting_speed⟧ \\cdot ⟦speed_constant⟧}{⟦diameter⟧}",
         "abbreviations": [],
         "where": []
     },
@@ -648,7 +648,7 @@ TEMPLATES = {
         "formula_text": "k_v = 0.001·π·k_n",
         "formula_latex": "k_v = 0.001 \\pi k_n",
         "text": "0.001·π·⟦speed_constant⟧",
-        "latex": "0.001 \\pi ⟦speed_constant⟧",
+        "latex": "0.001 \\cdot \\pi \\cdot ⟦speed_constant⟧",
         "abbreviations": [],
         "where": []
     },
@@ -656,7 +656,7 @@ TEMPLATES = {
         "formula_text": "v_f = f·n",
         "formula_latex": "v_f = f n",
         "text": "⟦feed⟧·⟦spindle_speed⟧",
-        "latex": "⟦feed⟧ ⟦spindle_speed⟧",
+        "latex": "⟦feed⟧ \\cdot ⟦spindle_speed⟧",
         "abbreviations": [],
         "where": []
     },
@@ -664,7 +664,7 @@ TEMPLATES = {
         "formula_text": "t_c = (a_1 + a_2 + h + d_s)/(f·n)",
         "formula_latex": "t_c = \\frac{a_1 + a_2 + h + d_s}{f n}",
         "text": "(⟦approach⟧ + ⟦overrun⟧ + ⟦point_height⟧ + ⟦shoulder_depth⟧)/(⟦feed⟧·⟦spindle_speed⟧)",
-        "latex": "\\frac{⟦approach⟧ + ⟦overrun⟧ + ⟦point_height⟧ + ⟦shoulder_depth⟧}{⟦feed⟧ ⟦spindle_speed⟧}",
+        "latex": "\\frac{⟦approach⟧ + ⟦overrun⟧ + ⟦point_height⟧ + ⟦shoulder_depth⟧}{⟦feed⟧ \\cdot ⟦spindle_speed⟧}",
         "abbreviations": [],
         "where": []
     },
@@ -672,7 +672,7 @@ TEMPLATES = {
         "formula_text": "h_Δ = L_Δ·cos κ",
         "formula_latex": "h_{\\Delta} = L_{\\Delta} \\cos{\\left(\\kappa \\right)}",
         "text": "⟦lip_length_difference⟧·cos ⟦kappa⟧",
-        "latex": "⟦lip_length_difference⟧ \\cos{\\left(⟦kappa⟧ \\right)}",
+        "latex": "⟦lip_length_difference⟧ \\cdot \\cos{\\left(⟦kappa⟧ \\right)}",
         "abbreviations": [
             "kappa"
         ],
@@ -687,7 +687,7 @@ TEMPLATES = {
         "formula_text": "e = h_Δ·tan(κ)/2",
         "formula_latex": "e = \\frac{h_{\\Delta} \\tan{\\left(\\kappa \\right)}}{2}",
         "text": "⟦lip_height_difference⟧·tan(⟦kappa⟧)/2",
-        "latex": "\\frac{⟦lip_height_difference⟧ \\tan{\\left(⟦kappa⟧ \\right)}}{2}",
+        "latex": "\\frac{⟦lip_height_difference⟧ \\cdot \\tan{\\left(⟦kappa⟧ \\right)}}{2}",
         "abbreviations": [
             "kappa"
         ],
@@ -710,7 +710,7 @@ TEMPLATES = {
         "formula_text": "D_Δ = 2·e",
         "formula_latex": "D_{\\Delta} = 2 e",
         "text": "2·⟦point_offset⟧",
-        "latex": "2 ⟦point_offset⟧",
+        "latex": "2 \\cdot ⟦point_offset⟧",
         "abbreviations": [],
         "where": []
     },
@@ -726,7 +726,7 @@ TEMPLATES = {
         "formula_text": "h_Δ = r·|cot κ_1 − cot κ_2|",
         "formula_latex": "h_{\\Delta} = r \\left|{\\cot{\\left(\\kappa_1 \\right)} - \\cot{\\left(\\kappa_2 \\right)}}\\right|",
         "text": "⟦radius⟧·|cot ⟦half_angle_1⟧ − cot ⟦half_angle_2⟧|",
-        "latex": "⟦radius⟧ \\left|{\\cot{\\left(⟦half_angle_1⟧ \\right)} - \\cot{\\left(⟦half_angle_2⟧ \\right)}}\\right|",
+        "latex": "⟦radius⟧ \\cdot \\left|{\\cot{\\left(⟦half_angle_1⟧ \\right)} - \\cot{\\left(⟦half_angle_2⟧ \\right)}}\\right|",
         "abbreviations": [],
         "where": []
     },
@@ -734,7 +734,7 @@ TEMPLATES = {
         "formula_text": "r_i = f/(2·|cot κ_1 − cot κ_2|)",
         "formula_latex": "r_i = \\frac{f}{2 \\left|{\\cot{\\left(\\kappa_1 \\right)} - \\cot{\\left(\\kappa_2 \\right)}}\\right|}",
         "text": "⟦feed⟧/(2·|cot ⟦half_angle_1⟧ − cot ⟦half_angle_2⟧|)",
-        "latex": "\\frac{⟦feed⟧}{2 \\left|{\\cot{\\left(⟦half_angle_1⟧ \\right)} - \\cot{\\left(⟦half_angle_2⟧ \\right)}}\\right|}",
+        "latex": "\\frac{⟦feed⟧}{2 \\cdot \\left|{\\cot{\\left(⟦half_angle_1⟧ \\right)} - \\cot{\\left(⟦half_angle_2⟧ \\right)}}\\right|}",
         "abbreviations": [],
         "where": []
     },
@@ -742,7 +742,7 @@ TEMPLATES = {
         "formula_text": "A_ρ = 2·atan(cos ρ·tan κ)",
         "formula_latex": "A_{\\rho} = 2 \\arctan{\\left(\\cos{\\left(\\rho \\right)} \\tan{\\left(\\kappa \\right)} \\right)}",
         "text": "2·atan(cos ⟦roll_angle⟧·tan ⟦kappa⟧)",
-        "latex": "2 \\arctan{\\left(\\cos{\\left(⟦roll_angle⟧ \\right)} \\tan{\\left(⟦kappa⟧ \\right)} \\right)}",
+        "latex": "2 \\cdot \\arctan{\\left(\\cos{\\left(⟦roll_angle⟧ \\right)} \\cdot \\tan{\\left(⟦kappa⟧ \\right)} \\right)}",
         "abbreviations": [
             "kappa"
         ],
@@ -765,7 +765,7 @@ TEMPLATES = {
         "formula_text": "A_M = 3.2·c^1.8 + (1 − c²)/(c + 1)^0.2",
         "formula_latex": "A_M = 3.2 c^{1.8} + \\frac{1 - c^{2}}{\\left(c + 1\\right)^{0.2}}",
         "text": "3.2·⟦chisel_ratio⟧^1.8 + (1 − ⟦chisel_ratio⟧²)/(⟦chisel_ratio⟧ + 1)^0.2",
-        "latex": "3.2 ⟦chisel_ratio⟧^{1.8} + \\frac{1 - ⟦chisel_ratio⟧^{2}}{\\left(⟦chisel_ratio⟧ + 1\\right)^{0.2}}",
+        "latex": "3.2 \\cdot ⟦chisel_ratio⟧^{1.8} + \\frac{1 - ⟦chisel_ratio⟧^{2}}{\\left(⟦chisel_ratio⟧ + 1\\right)^{0.2}}",
         "abbreviations": [],
         "where": []
     },
@@ -773,7 +773,7 @@ TEMPLATES = {
         "formula_text": "B_T = 2.2·c^0.8 + (1 − c)/(c + 1)^0.2",
         "formula_latex": "B_T = 2.2 c^{0.8} + \\frac{1 - c}{\\left(c + 1\\right)^{0.2}}",
         "text": "2.2·⟦chisel_ratio⟧^0.8 + (1 − ⟦chisel_ratio⟧)/(⟦chisel_ratio⟧ + 1)^0.2",
-        "latex": "2.2 ⟦chisel_ratio⟧^{0.8} + \\frac{1 - ⟦chisel_ratio⟧}{\\left(⟦chisel_ratio⟧ + 1\\right)^{0.2}}",
+        "latex": "2.2 \\cdot ⟦chisel_ratio⟧^{0.8} + \\frac{1 - ⟦chisel_ratio⟧}{\\left(⟦chisel_ratio⟧ + 1\\right)^{0.2}}",
         "abbreviations": [],
         "where": []
     },
@@ -789,7 +789,7 @@ TEMPLATES = {
         "formula_text": "A_0 = 3.2·c_0^1.8 + (1 − c_0²)/(c_0 + 1)^0.2",
         "formula_latex": "A_0 = 3.2 c_0^{1.8} + \\frac{1 - c_0^{2}}{\\left(c_0 + 1\\right)^{0.2}}",
         "text": "3.2·⟦reference_chisel_ratio⟧^1.8 + (1 − ⟦reference_chisel_ratio⟧²)/(⟦reference_chisel_ratio⟧ + 1)^0.2",
-        "latex": "3.2 ⟦reference_chisel_ratio⟧^{1.8} + \\frac{1 - ⟦reference_chisel_ratio⟧^{2}}{\\left(⟦reference_chisel_ratio⟧ + 1\\right)^{0.2}}",
+        "latex": "3.2 \\cdot ⟦reference_chisel_ratio⟧^{1.8} + \\frac{1 - ⟦reference_chisel_ratio⟧^{2}}{\\left(⟦reference_chisel_ratio⟧ + 1\\right)^{0.2}}",
         "abbreviations": [],
         "where": []
     },
@@ -797,7 +797,7 @@ TEMPLATES = {
         "formula_text": "B_0 = 2.2·c_0^0.8 + (1 − c_0)/(c_0 + 1)^0.2",
         "formula_latex": "B_0 = 2.2 c_0^{0.8} + \\frac{1 - c_0}{\\left(c_0 + 1\\right)^{0.2}}",
         "text": "2.2·⟦reference_chisel_ratio⟧^0.8 + (1 − ⟦reference_chisel_ratio⟧)/(⟦reference_chisel_ratio⟧ + 1)^0.2",
-        "latex": "2.2 ⟦reference_chisel_ratio⟧^{0.8} + \\frac{1 - ⟦reference_chisel_ratio⟧}{\\left(⟦reference_chisel_ratio⟧ + 1\\right)^{0.2}}",
+        "latex": "2.2 \\cdot ⟦reference_chisel_ratio⟧^{0.8} + \\frac{1 - ⟦reference_chisel_ratio⟧}{\\left(⟦reference_chisel_ratio⟧ + 1\\right)^{0.2}}",
         "abbreviations": [],
         "where": []
     },
@@ -813,7 +813,7 @@ TEMPLATES = {
         "formula_text": "T = K_d·k_w·(0.0068948·J_T·D² + 0.05029·B_T·(D·f)^0.8)",
         "formula_latex": "T = K_d k_w \\left(0.0068948 J_T D^{2} + 0.05029 B_T \\left(D f\\right)^{0.8}\\right)",
         "text": "⟦material_factor⟧·⟦tool_wear_factor⟧·(0.0068948·⟦chisel_thrust_factor⟧·⟦diameter⟧² + 0.05029·⟦thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)",
-        "latex": "⟦material_factor⟧ ⟦tool_wear_factor⟧ \\left(0.0068948 ⟦chisel_thrust_factor⟧ ⟦diameter⟧^{2} + 0.05029 ⟦thrust_factor⟧ \\left(⟦diameter⟧ ⟦feed⟧\\right)^{0.8}\\right)",
+        "latex": "⟦material_factor⟧ \\cdot ⟦tool_wear_factor⟧ \\cdot \\left(0.0068948 \\cdot ⟦chisel_thrust_factor⟧ \\cdot ⟦diameter⟧^{2} + 0.05029 \\cdot ⟦thrust_factor⟧ \\cdot \\left(⟦diameter⟧ \\cdot ⟦feed⟧\\right)^{0.8}\\right)",
         "abbreviations": [],
         "where": []
     },
@@ -821,7 +821,7 @@ TEMPLATES = {
         "formula_text": "M = 0.000025145·D^1.8·f^0.8·K_d·k_w·A_M",
         "formula_latex": "M = 0.000025145 D^{1.8} f^{0.8} K_d k_w A_M",
         "text": "0.000025145·⟦diameter⟧^1.8·⟦feed⟧^0.8·⟦material_factor⟧·⟦tool_wear_factor⟧·⟦torque_factor⟧",
-        "latex": "0.000025145 ⟦diameter⟧^{1.8} ⟦feed⟧^{0.8} ⟦material_factor⟧ ⟦tool_wear_factor⟧ ⟦torque_factor⟧",
+        "latex": "0.000025145 \\cdot ⟦diameter⟧^{1.8} \\cdot ⟦feed⟧^{0.8} \\cdot ⟦material_factor⟧ \\cdot ⟦tool_wear_factor⟧ \\cdot ⟦torque_factor⟧",
         "abbreviations": [],
         "where": []
     },
@@ -829,7 +829,7 @@ TEMPLATES = {
         "formula_text": "q_T = (0.0068948·J_T·D² + 0.05029·B_T·(D·f)^0.8)/(0.0068948·D²·J_0 + 0.05029·B_0·(D·f)^0.8)",
         "formula_latex": "q_T = \\frac{0.0068948 J_T D^{2} + 0.05029 B_T \\left(D f\\right)^{0.8}}{0.0068948 D^{2} J_0 + 0.05029 B_0 \\left(D f\\right)^{0.8}}",
         "text": "(0.0068948·⟦chisel_thrust_factor⟧·⟦diameter⟧² + 0.05029·⟦thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)/(0.0068948·⟦diameter⟧²·⟦reference_chisel_thrust_factor⟧ + 0.05029·⟦reference_thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)",
-        "latex": "\\frac{0.0068948 ⟦chisel_thrust_factor⟧ ⟦diameter⟧^{2} + 0.05029 ⟦thrust_factor⟧ \\left(⟦diameter⟧ ⟦feed⟧\\right)^{0.8}}{0.0068948 ⟦diameter⟧^{2} ⟦reference_chisel_thrust_factor⟧ + 0.05029 ⟦reference_thrust_factor⟧ \\left(⟦diameter⟧ ⟦feed⟧\\right)^{0.8}}",
+        "latex": "\\frac{0.0068948 \\cdot ⟦chisel_thrust_factor⟧ \\cdot ⟦diameter⟧^{2} + 0.05029 \\cdot ⟦thrust_factor⟧ \\cdot \\left(⟦diameter⟧ \\cdot ⟦feed⟧\\right)^{0.8}}{0.0068948 \\cdot ⟦diameter⟧^{2} \\cdot ⟦reference_chisel_thrust_factor⟧ + 0.05029 \\cdot ⟦reference_thrust_factor⟧ \\cdot \\left(⟦diameter⟧ \\cdot ⟦feed⟧\\right)^{0.8}}",
         "abbreviations": [],
         "where": []
     },
@@ -845,7 +845,7 @@ TEMPLATES = {
         "formula_text": "P = π·n·M/30000",
         "formula_latex": "P = \\frac{\\pi n M}{30000}",
         "text": "π·⟦spindle_speed⟧·⟦torque⟧/30000",
-        "latex": "\\frac{\\pi ⟦spindle_speed⟧ ⟦torque⟧}{30000}",
+        "latex": "\\frac{\\pi \\cdot ⟦spindle_speed⟧ \\cdot ⟦torque⟧}{30000}",
         "abbreviations": [],
         "where": []
     },
@@ -861,7 +861,7 @@ TEMPLATES = {
         "formula_text": "h_c = f·sin(κ)/2",
         "formula_latex": "h_c = \\frac{f \\sin{\\left(\\kappa \\right)}}{2}",
         "text": "⟦feed⟧·sin(⟦kappa⟧)/2",
-        "latex": "\\frac{⟦feed⟧ \\sin{\\left(⟦kappa⟧ \\right)}}{2}",
+        "latex": "\\frac{⟦feed⟧ \\cdot \\sin{\\left(⟦kappa⟧ \\right)}}{2}",
         "abbreviations": [
             "kappa"
         ],
@@ -876,7 +876,7 @@ TEMPLATES = {
         "formula_text": "b_c = (√(R² − t²) − t·cot δ)/sin κ",
         "formula_latex": "b_c = \\frac{\\sqrt{R^{2} - t^{2}} - t \\cot{\\left(\\delta \\right)}}{\\sin{\\left(\\kappa \\right)}}",
         "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)/sin ⟦kappa⟧",
-        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - ⟦t⟧ \\cot{\\left(⟦delta⟧ \\right)}}{\\sin{\\left(⟦kappa⟧ \\right)}}",
+        "latex": "\\frac{\\sqrt{⟦R⟧^{2} - ⟦t⟧^{2}} - ⟦t⟧ \\cdot \\cot{\\left(⟦delta⟧ \\right)}}{\\sin{\\left(⟦kappa⟧ \\right)}}",
         "abbreviations": [
             "R",
             "t",
@@ -906,7 +906,7 @@ TEMPLATES = {
         "formula_text": "k_c = k_1/h_c^m_c",
         "formula_latex": "k_c = h_c^{- m_c} k_1",
         "text": "⟦specific_force_at_1_mm⟧/⟦chip_thickness⟧^⟦chip_thickness_exponent⟧",
-        "latex": "⟦chip_thickness⟧^{- ⟦chip_thickness_exponent⟧} ⟦specific_force_at_1_mm⟧",
+        "latex": "⟦chip_thickness⟧^{- ⟦chip_thickness_exponent⟧} \\cdot ⟦specific_force_at_1_mm⟧",
         "abbreviations": [],
         "where": []
     },
@@ -914,7 +914,7 @@ TEMPLATES = {
         "formula_text": "M = 0.000125·D²·f·k_c",
         "formula_latex": "M = 0.000125 D^{2} f k_c",
         "text": "0.000125·⟦diameter⟧²·⟦feed⟧·⟦specific_cutting_force⟧",
-        "latex": "0.000125 ⟦diameter⟧^{2} ⟦feed⟧ ⟦specific_cutting_force⟧",
+        "latex": "0.000125 \\cdot ⟦diameter⟧^{2} \\cdot ⟦feed⟧ \\cdot ⟦specific_cutting_force⟧",
         "abbreviations": [],
         "where": []
     },
@@ -922,7 +922,7 @@ TEMPLATES = {
         "formula_text": "Δ = R·|cot κ − cot κ′|",
         "formula_latex": "\\Delta = R \\left|{\\cot{\\left(\\kappa \\right)} - \\cot{\\left(\\kappa' \\right)}}\\right|",
         "text": "⟦R⟧·|cot ⟦kappa⟧ − cot ⟦kappa_new⟧|",
-        "latex": "⟦R⟧ \\left|{\\cot{\\left(⟦kappa⟧ \\right)} - \\cot{\\left(⟦kappa_new⟧ \\right)}}\\right|",
+        "latex": "⟦R⟧ \\cdot \\left|{\\cot{\\left(⟦kappa⟧ \\right)} - \\cot{\\left(⟦kappa_new⟧ \\right)}}\\right|",
         "abbreviations": [
             "R",
             "kappa",
@@ -947,7 +947,7 @@ TEMPLATES = {
         "formula_text": "Δ = b·tan α_f",
         "formula_latex": "\\Delta = b \\tan{\\left(\\alpha_f \\right)}",
         "text": "⟦wear_land⟧·tan ⟦lip_relief⟧",
-        "latex": "⟦wear_land⟧ \\tan{\\left(⟦lip_relief⟧ \\right)}",
+        "latex": "⟦wear_land⟧ \\cdot \\tan{\\left(⟦lip_relief⟧ \\right)}",
         "abbreviations": [],
         "where": []
     },
@@ -978,7 +978,7 @@ TEMPLATES = {
         "formula_text": "Δ_t = R·(cot κ − cot κ′) + Δ_c",
         "formula_latex": "\\Delta_t = R \\left(\\cot{\\left(\\kappa \\right)} - \\cot{\\left(\\kappa' \\right)}\\right) + \\Delta_c",
         "text": "⟦R⟧·(cot ⟦kappa⟧ − cot ⟦kappa_new⟧) + ⟦corner_stock⟧",
-        "latex": "⟦R⟧ \\left(\\cot{\\left(⟦kappa⟧ \\right)} - \\cot{\\left(⟦kappa_new⟧ \\right)}\\right) + ⟦corner_stock⟧",
+        "latex": "⟦R⟧ \\cdot \\left(\\cot{\\left(⟦kappa⟧ \\right)} - \\cot{\\left(⟦kappa_new⟧ \\right)}\\right) + ⟦corner_stock⟧",
         "abbreviations": [
             "R",
             "kappa",
@@ -1011,7 +1011,7 @@ TEMPLATES = {
         "formula_text": "ΔL = i·Δ",
         "formula_latex": "\\Delta L = i \\Delta",
         "text": "⟦regrinds⟧·⟦stock⟧",
-        "latex": "⟦regrinds⟧ ⟦stock⟧",
+        "latex": "⟦regrinds⟧ \\cdot ⟦stock⟧",
         "abbreviations": [],
         "where": []
     },
@@ -1019,7 +1019,7 @@ TEMPLATES = {
         "formula_text": "ΔL = (D·u_m − W)/τ",
         "formula_latex": "\\Delta L = \\frac{D u_m - W}{\\tau}",
         "text": "(⟦diameter⟧·⟦web_ratio_limit⟧ − ⟦web⟧)/⟦web_taper⟧",
-        "latex": "\\frac{⟦diameter⟧ ⟦web_ratio_limit⟧ - ⟦web⟧}{⟦web_taper⟧}",
+        "latex": "\\frac{⟦diameter⟧ \\cdot ⟦web_ratio_limit⟧ - ⟦web⟧}{⟦web_taper⟧}",
         "abbreviations": [],
         "where": []
     },

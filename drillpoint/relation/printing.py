@@ -15,6 +15,7 @@ from sympy.printing.latex import LatexPrinter
 from sympy.printing.str import StrPrinter
 
 from drillpoint.quantities import plain_number
+from drillpoint.relation.template import placeholder
 
 Spelling = Callable[[str], str]
 
@@ -103,7 +104,9 @@ class _Text(StrPrinter):
 
 class _Latex(LatexPrinter):
     def __init__(self, spelling: Spelling) -> None:
-        super().__init__({"inv_trig_style": "full"})
+        # Letters may stand side by side; numbers may not.
+        times = "dot" if spelling is placeholder else None
+        super().__init__({"inv_trig_style": "full", "mul_symbol": times})
         self.spelling = spelling
 
     def _as_ordered_terms(self, expr: Any, order: Any = None) -> list[Any]:

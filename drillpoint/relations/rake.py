@@ -74,7 +74,7 @@ normal_rake = Relation(
     name="normal_rake",
     result="normal_rake",
     givens=("local_helix", "radius", "web", "point_angle"),
-    says="about the helix angle at the outer corner, nothing half-way in, and well below zero near the chisel edge",
+    says="about the helix angle at the outer corner, less and less inwards, and well below zero near the chisel edge",
     formula=_normal_rake,
     steps=(
         let(

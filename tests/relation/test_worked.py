@@ -9,7 +9,7 @@ import sympy
 
 from drillpoint.relation.printing import as_latex, as_text
 from drillpoint.relation.symbols import latex_letter, letter, symbols
-from drillpoint.relations import BOOK, chisel_edge_angle, heel_clearance, lip_length, point_height
+from drillpoint.relations import BOOK, chisel_edge_angle, heel_clearance, lip_length, point_height, web_from_ratio
 from tests.relations.drills import USUAL
 
 EVERY = pytest.mark.parametrize("name", BOOK)
@@ -95,6 +95,9 @@ def test_printing_of_single_forms() -> None:
     assert as_text(s.radius ** sympy.Rational(4, 5) * sympy.Rational(25, 10**6), letter) == "0.000025·r^0.8"
     assert as_text(sympy.pi - s.kappa, letter) == "180° − κ"
     assert as_text(s.t / (2 * sympy.pi * s.R), letter) == "t/(2·π·R)"
+    assert web_from_ratio.worked(diameter=10, web_ratio=0.15).latex == r"W = 10 \cdot 0.15 = 1.5\,\mathrm{mm}"
+    assert as_text(sympy.pi / 2 - s.kappa, letter) == "90° − κ"
+    assert as_latex(-sympy.pi / 2, latex_letter) == r"-90^{\circ}"
     assert as_latex(s.t * sympy.pi, latex_letter) == r"\pi t"
     assert as_latex(sympy.atan2(s.t, s.R), latex_letter) == r"\arctan\left(\frac{t}{R}\right)"
 
