@@ -10,9 +10,15 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import pytest
+from hypothesis import settings
 
 if TYPE_CHECKING:
     from playwright.sync_api import Browser
+
+# Enough to notice a broken law on every run; `--hypothesis-profile=thorough` looks harder, for changes to a law itself.
+settings.register_profile("usual", max_examples=25, deadline=None)
+settings.register_profile("thorough", max_examples=500, deadline=None)
+settings.load_profile("usual")
 
 PROJECT = Path(__file__).parents[1]
 _PROGRAMS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome", "msedge")

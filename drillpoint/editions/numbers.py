@@ -48,7 +48,10 @@ def python_edition() -> str:
 def javascript_edition() -> str:
     """The whole text of generated/numbers.js: an object `numbers` and no other name."""
     entries = []
+    # The browser writes plain text only, so the LaTeX stays behind.
+    wanted = ("formula_text", "text", "abbreviations")
     for relation in BOOK.values():
+        template = _template(relation)
         conditions, margins = _javascript_conditions(relation)
         value = javascript_function("value", relation.givens, relation.surface_expression)
         margin = javascript_function("margins", relation.givens, margins)
@@ -56,7 +59,7 @@ def javascript_edition() -> str:
             "result": relation.result.name,
             "givens": relation.givens,
             "conditions": conditions,
-            **_templates()[relation.name],
+            **{key: template[key] for key in wanted},
         }
         entries.append(f"{json.dumps(relation.name)}: {{value: {value}, margins: {margin}, ...{_json(details)}}}")
     letters = [

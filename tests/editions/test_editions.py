@@ -43,7 +43,7 @@ def _exact(relation: Relation, givens: dict[str, float]) -> float:
 
 
 @EVERY
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=6, deadline=None)
 @given(drill=drills())
 def test_python_edition_agrees_with_sympy(relation: Relation, drill: dict[str, float]) -> None:
     givens = givens_of(relation, drill)

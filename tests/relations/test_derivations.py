@@ -43,7 +43,7 @@ def unsound(relation: Relation, steps: tuple[Step, ...]) -> list[int]:
     A letter that no step introduces (a height that drops out, a place along an edge) may be anything.
     """
     wrong: set[int] = set()
-    for seed in range(6):
+    for seed in range(3):
         table = symbols().table
         given = _drill(seed)
         values = {table[n]: given[n] for n in relation.givens}

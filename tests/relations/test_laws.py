@@ -55,7 +55,7 @@ def _answers(found: object) -> tuple[float, ...]:
 
 
 @EVERY
-@settings(max_examples=12, deadline=None)
+@settings(max_examples=8, deadline=None)
 @given(drill=drills())
 def test_round_trip_through_every_unknown(relation: Relation, drill: dict[str, float]) -> None:
     givens = givens_of(relation, drill)
@@ -77,7 +77,7 @@ def test_round_trip_through_every_unknown(relation: Relation, drill: dict[str, f
 
 
 @EVERY
-@settings(max_examples=15, deadline=None)
+@settings(max_examples=5, deadline=None)
 @given(drill=drills())
 def test_sensitivity_is_the_slope(relation: Relation, drill: dict[str, float]) -> None:
     givens = givens_of(relation, drill)
@@ -117,9 +117,8 @@ def test_only_lengths_scale_with_the_drill(relation: Relation, drill: dict[str, 
         pytest.skip("sums up measurements: its constants carry units")
     givens = givens_of(relation, drill)
     larger = {n: v * _scale(n, factor) for n, v in givens.items()}
-    assume(all(v in QUANTITIES[n].possible for n, v in larger.items()))
     expected = relation(**givens) * _scale(relation.result.name, factor)
-    # An edge of the drill may fall to the other side of a bound by rounding; unchecked is the bare formula.
+    # The larger drill may be beyond what is possible; unchecked is the bare formula.
     assert relation.unchecked(**larger) == pytest.approx(expected, rel=1e-9, abs=1e-9)
 
 
