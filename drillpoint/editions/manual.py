@@ -17,6 +17,7 @@ from drillpoint.relation.printing import as_latex
 from drillpoint.relation.symbols import ABBREVIATIONS, latex_letter
 from drillpoint.relations import CHAPTERS
 
+_WIDTH = 120
 _HEADER = "<!-- Written by `python -m drillpoint.editions` from the relations themselves. Do not edit. -->\n"
 
 
@@ -74,7 +75,6 @@ def _chapter(name: str, relations: tuple[Relation, ...]) -> str:
 def _section(relation: Relation) -> str:
     givens = example(relation)
     worked = relation.worked(**givens)
-    arguments = ", ".join(f"{name}={value:g}" for name, value in givens.items())
     also = sorted(relation.accepts - set(relation.givens))
     instead = f"Takes as well, to work out a given: {', '.join(f'`{n}`' for n in also)}.\n" if also else ""
     where = [f"- ${a.latex}$: {a.meaning}" for a in (ABBREVIATIONS[n] for n in relation.abbreviations)]
@@ -89,7 +89,7 @@ def _section(relation: Relation) -> str:
         _picture(relation),
         instead,
         "For example:\n",
-        f"```python\n{relation.name}({arguments})\n# {relation(**givens)!r}\n```\n",
+        f"```python\n{_call(relation.name, givens)}\n# {relation(**givens)!r}\n```\n",
         *(f"$$ {line.latex} $$\n" for line in worked.lines),
         "**How it follows**\n",
         *(_step(number, step) for number, step in enumerate(relation.derivation, start=1)),
@@ -109,6 +109,16 @@ def _picture(relation: Relation) -> str:
         if any(isinstance(shape, Label) and shape.of == relation.result.name for shape in scene(name).shapes):
             return f"![{_drawn(name).alt}]({name}.svg)\n"
     return ""
+
+
+def _call(name: str, givens: dict[str, float]) -> str:
+    arguments = [f"{given}={value:g}" for given, value in givens.items()]
+    on_one, inside = f"{name}({', '.join(arguments)})", f"    {', '.join(arguments)}"
+    if len(on_one) <= _WIDTH:
+        return on_one
+    if len(inside) > _WIDTH:
+        inside = "".join(f"    {argument},\n" for argument in arguments).rstrip("\n")
+    return f"{name}(\n{inside}\n)"
 
 
 def _sentence(words: str) -> str:
