@@ -287,13 +287,13 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v0 = (1/180)*Math.PI;
   return [-chisel_edge_angle*v0 - thinning_angle*v0 + Math.PI];
 }
-, ...{"result": "thinned_web", "givens": ["chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}], "formula_text": "W_t = C_t·sin(δ − ν)", "text": "⟦thinned_chisel_length⟧·sin(⟦delta⟧ − ⟦thinning_angle⟧)", "abbreviations": ["delta"]}}, "depth_to_point": {value: function value({shoulder_depth, point_height}) {
+, ...{"result": "thinned_web", "givens": ["chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}], "formula_text": "W_t = C_t·sin(δ − ν)", "text": "⟦thinned_chisel_length⟧·sin(⟦delta⟧ − ⟦thinning_angle⟧)", "abbreviations": ["delta"]}}, "full_diameter_depth": {value: function value({shoulder_depth, point_height}) {
   return point_height + shoulder_depth;
 }
 , margins: function margins({shoulder_depth, point_height}) {
   return [];
 }
-, ...{"result": "depth_to_point", "givens": ["shoulder_depth", "point_height"], "conditions": [], "formula_text": "d_t = h + d_s", "text": "⟦point_height⟧ + ⟦shoulder_depth⟧", "abbreviations": []}}, "full_diameter_depth": {value: function value({depth_to_point, point_height}) {
+, ...{"result": "depth_to_point", "givens": ["shoulder_depth", "point_height"], "conditions": [], "formula_text": "d_t = h + d_s", "text": "⟦point_height⟧ + ⟦shoulder_depth⟧", "abbreviations": []}}, "shoulder_depth": {value: function value({depth_to_point, point_height}) {
   return depth_to_point - point_height;
 }
 , margins: function margins({depth_to_point, point_height}) {
@@ -317,7 +317,13 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
 , margins: function margins({sheet_thickness, point_height}) {
   return [];
 }
-, ...{"result": "sheet_cover", "givens": ["sheet_thickness", "point_height"], "conditions": [], "formula_text": "k_b = b_s/h", "text": "⟦sheet_thickness⟧/⟦point_height⟧", "abbreviations": []}}, "spot_depth": {value: function value({mouth_diameter, countersink_angle}) {
+, ...{"result": "sheet_cover", "givens": ["sheet_thickness", "point_height"], "conditions": [], "formula_text": "k_b = b_s/h", "text": "⟦sheet_thickness⟧/⟦point_height⟧", "abbreviations": []}}, "countersink_angle": {value: function value({point_angle}) {
+  return point_angle;
+}
+, margins: function margins({point_angle}) {
+  return [];
+}
+, ...{"result": "countersink_angle", "givens": ["point_angle"], "conditions": [], "formula_text": "A_k = A", "text": "⟦point_angle⟧", "abbreviations": []}}, "spot_depth": {value: function value({mouth_diameter, countersink_angle}) {
   return (1/2)*mouth_diameter/Math.tan((1/360)*Math.PI*countersink_angle);
 }
 , margins: function margins({mouth_diameter, countersink_angle}) {

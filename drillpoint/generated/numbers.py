@@ -572,7 +572,7 @@ TEMPLATES = {
             ]
         ]
     },
-    "depth_to_point": {
+    "full_diameter_depth": {
         "formula_text": "d_t = h + d_s",
         "formula_latex": "d_t = h + d_s",
         "text": "⟦point_height⟧ + ⟦shoulder_depth⟧",
@@ -580,7 +580,7 @@ TEMPLATES = {
         "abbreviations": [],
         "where": []
     },
-    "full_diameter_depth": {
+    "shoulder_depth": {
         "formula_text": "d_s = d_t − h",
         "formula_latex": "d_s = d_t - h",
         "text": "⟦depth_to_point⟧ − ⟦point_height⟧",
@@ -609,6 +609,14 @@ TEMPLATES = {
         "formula_latex": "k_b = \\frac{b_s}{h}",
         "text": "⟦sheet_thickness⟧/⟦point_height⟧",
         "latex": "\\frac{⟦sheet_thickness⟧}{⟦point_height⟧}",
+        "abbreviations": [],
+        "where": []
+    },
+    "countersink_angle": {
+        "formula_text": "A_k = A",
+        "formula_latex": "A_k = A",
+        "text": "⟦point_angle⟧",
+        "latex": "⟦point_angle⟧",
         "abbreviations": [],
         "where": []
     },
@@ -2206,43 +2214,43 @@ def thinned_web__by__thinning_angle(m, chisel_edge_angle, thinned_chisel_length,
     return thinned_chisel_length*v0*m.cos(chisel_edge_angle*v0 + thinning_angle*v0)
 
 
-def depth_to_point(m, shoulder_depth, point_height):
+def full_diameter_depth(m, shoulder_depth, point_height):
     return point_height + shoulder_depth
 
 
-def depth_to_point__margins(m, shoulder_depth, point_height):
+def full_diameter_depth__margins(m, shoulder_depth, point_height):
     return []
 
 
-def depth_to_point__cautions(m, shoulder_depth, point_height):
+def full_diameter_depth__cautions(m, shoulder_depth, point_height):
     return []
 
 
-def depth_to_point__by__shoulder_depth(m, shoulder_depth, point_height):
+def full_diameter_depth__by__shoulder_depth(m, shoulder_depth, point_height):
     return 1
 
 
-def depth_to_point__by__point_height(m, shoulder_depth, point_height):
+def full_diameter_depth__by__point_height(m, shoulder_depth, point_height):
     return 1
 
 
-def full_diameter_depth(m, depth_to_point, point_height):
+def shoulder_depth(m, depth_to_point, point_height):
     return depth_to_point - point_height
 
 
-def full_diameter_depth__margins(m, depth_to_point, point_height):
+def shoulder_depth__margins(m, depth_to_point, point_height):
     return [depth_to_point - point_height]
 
 
-def full_diameter_depth__cautions(m, depth_to_point, point_height):
+def shoulder_depth__cautions(m, depth_to_point, point_height):
     return []
 
 
-def full_diameter_depth__by__depth_to_point(m, depth_to_point, point_height):
+def shoulder_depth__by__depth_to_point(m, depth_to_point, point_height):
     return 1
 
 
-def full_diameter_depth__by__point_height(m, depth_to_point, point_height):
+def shoulder_depth__by__point_height(m, depth_to_point, point_height):
     return -1
 
 
@@ -2308,6 +2316,22 @@ def sheet_cover__by__sheet_thickness(m, sheet_thickness, point_height):
 
 def sheet_cover__by__point_height(m, sheet_thickness, point_height):
     return -sheet_thickness/point_height**2
+
+
+def countersink_angle(m, point_angle):
+    return point_angle
+
+
+def countersink_angle__margins(m, point_angle):
+    return []
+
+
+def countersink_angle__cautions(m, point_angle):
+    return []
+
+
+def countersink_angle__by__point_angle(m, point_angle):
+    return 1
 
 
 def spot_depth(m, mouth_diameter, countersink_angle):

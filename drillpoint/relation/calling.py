@@ -108,19 +108,23 @@ def _missing(relation: Relation, given: str, names: frozenset[str]) -> str:
 
 def call(relation: Relation, givens: Mapping[str, Any]) -> Any:
     """The checked result; see `Relation.__call__`."""
+    givens, notes = completed(relation, givens)
     steps = plan(relation, frozenset(givens))
     has_arrays = any(hasattr(value, "__len__") and not isinstance(value, (str, bytes)) for value in givens.values())
     if has_arrays:
         from drillpoint.relation import arrays as several
 
         return several.call(steps, givens)
-    return _call_scalars(steps, givens)
-
-
-def _call_scalars(steps: Plan, givens: Mapping[str, Any]) -> Value:
-    values, notes = read_scalars(givens)
+    values, said = read_scalars(givens)
     result = work_through(steps, values)
-    return Value(result, steps[-1].result.name, notes + remarks(steps[-1], values))
+    return Value(result, steps[-1].result.name, notes + said + remarks(steps[-1], values))
+
+
+def completed(relation: Relation, givens: Mapping[str, Any]) -> tuple[dict[str, Any], tuple[str, ...]]:
+    """The givens with those that may be left out put in, and a note for each that was."""
+    missing = {name: value for name, value in relation.defaults.items() if name not in givens}
+    notes = (f"{quantity(name).term} was taken as {quantity(name).show(value)}" for name, value in missing.items())
+    return {**givens, **missing}, tuple(notes)
 
 
 def work_through(steps: Plan, values: dict[str, float]) -> float:
@@ -188,6 +192,7 @@ def unchecked(relation: Relation, givens: Mapping[str, float]) -> float:
 
 def sensitivity(relation: Relation, of: str, givens: Mapping[str, Any]) -> float:
     """The total derivative by one given, through whatever is worked out on the way; see `Relation.sensitivity`."""
+    givens, _ = completed(relation, givens)
     steps = plan(relation, frozenset(givens))
     if of not in givens:
         raise UnknownGiven(f"{relation.name}.sensitivity: {of!r} is not among the givens {', '.join(sorted(givens))}")

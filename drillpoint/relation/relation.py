@@ -84,8 +84,8 @@ class Relation:
     sentence. formula: the result in terms of symbols. steps: the derivation. assumptions, sources: sentences.
     limits: what it comes to at the edges. conditions: what must hold between the givens. cautions: what should hold; a
     call notes it when it does not, and `solve` leaves such answers out. stands_in: whether other relations may use it
-    to work out a missing given. empirical: whether it sums up measurements, so that its constants carry units. notes:
-    what to say of a result.
+    to work out a missing given. empirical: whether it sums up measurements, so that its constants carry units.
+    defaults: givens that may be left out, and what they then are. notes: what to say of a result.
     """
 
     name: str
@@ -101,6 +101,7 @@ class Relation:
     cautions: tuple[Condition, ...] = field(default=(), repr=False)
     stands_in: bool = False
     empirical: bool = False
+    defaults: Mapping[str, float] = field(factory=dict)
     notes: Callable[[float], tuple[str, ...]] = field(default=lambda result: (), repr=False)
 
     def __call__(self, **givens: Any) -> Any:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from drillpoint.errors import DrillpointError, Impossible, NoSolution, UnknownGiven
 from drillpoint.quantities import Quantity, nearest, quantity
-from drillpoint.relation.calling import call, numbers, plan, read_scalars, remarks, work_through
+from drillpoint.relation.calling import call, completed, numbers, plan, read_scalars, remarks, work_through
 from drillpoint.relation.value import Value
 
 if TYPE_CHECKING:
@@ -35,6 +35,8 @@ def solve(relation: Relation, unknown: str, knowns: Mapping[str, Any]) -> Value 
             f"{relation.name} cannot be solved for {unknown!r}{nearest(unknown, tuple(sorted(relation.accepts)))}"
         )
     others = {name: value for name, value in knowns.items() if name != asked}
+    others, taken = completed(relation, {**others, unknown: None})
+    del others[unknown]
     plan(relation, frozenset({*others, unknown}))
     known, notes = read_scalars(others)
     target, target_notes = read_scalars({asked: knowns[asked]})
@@ -46,7 +48,7 @@ def solve(relation: Relation, unknown: str, knowns: Mapping[str, Any]) -> Value 
         raise NoSolution(f"the only {unknown} for it is {quantity(unknown).show(roots[0], 4)}, but {reason}")
     if not physical:
         raise NoSolution(_none(relation, unknown, target[asked], curve, known))
-    answers = tuple(Value(root, unknown, notes + target_notes) for root in physical)
+    answers = tuple(Value(root, unknown, taken + notes + target_notes) for root in physical)
     return answers[0] if len(answers) == 1 else answers
 
 

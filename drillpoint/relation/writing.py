@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 from drillpoint.quantities import QUANTITIES
-from drillpoint.relation.calling import numbers, plan, read_scalars, remarks, work_out
+from drillpoint.relation.calling import completed, numbers, plan, read_scalars, remarks, work_out
 from drillpoint.relation.symbols import is_angle, latex_letter, letter
 from drillpoint.relation.template import fill
 from drillpoint.relation.worked import Line, Worked, result_latex, result_text, spelled
@@ -18,8 +18,10 @@ if TYPE_CHECKING:
 
 def worked(relation: Relation, givens: Mapping[str, float]) -> Worked:
     """See `Relation.worked`."""
+    givens, taken = completed(relation, givens)
     steps = plan(relation, frozenset(givens))
-    values, notes = read_scalars(givens)
+    values, said = read_scalars(givens)
+    notes = taken + said
     lines = []
     for step in steps:
         values[step.result.name] = work_out(step, values)

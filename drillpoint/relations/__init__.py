@@ -42,10 +42,11 @@ from drillpoint.relations.governing import governing_stock
 from drillpoint.relations.helix import lead, local_helix
 from drillpoint.relations.hole import (
     breakthrough,
+    countersink_angle,
     countersink_depth,
-    depth_to_point,
     full_diameter_depth,
     sheet_cover,
+    shoulder_depth,
     spot_depth,
     tap_drill_depth,
 )
@@ -119,8 +120,8 @@ __all__ = [
     "chisel_edge_rake",
     "chisel_ratio",
     "chisel_thrust_factor",
+    "countersink_angle",
     "countersink_depth",
-    "depth_to_point",
     "drilling_time",
     "dub_normal_rake",
     "dub_set_back",
@@ -163,6 +164,7 @@ __all__ = [
     "relief_at_radius",
     "rolled_reading",
     "sheet_cover",
+    "shoulder_depth",
     "specific_cutting_force",
     "speed_rule_ratio",
     "spindle_speed",

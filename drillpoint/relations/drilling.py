@@ -135,6 +135,7 @@ drilling_time = Relation(
     name="drilling_time",
     result="drilling_time",
     givens=("shoulder_depth", "point_height", "approach", "overrun", "feed", "spindle_speed"),
+    defaults={"approach": 0.0, "overrun": 0.0},
     says="the whole way at drilling feed, the point and the ways before and after included, over the feed rate",
     formula=lambda s, sp: (s.shoulder_depth + s.point_height + s.approach + s.overrun) / (s.feed * s.spindle_speed),
     steps=(

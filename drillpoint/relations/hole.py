@@ -6,11 +6,11 @@ from drillpoint.relations import drilling, hole_size
 _DRAWING = ("Follows from the drawing alone.",)
 _SHARP = "The bottom of the hole is taken as the drill's sharp cone; the chisel edge leaves it a little blunt."
 
-depth_to_point = Relation(
-    name="depth_to_point",
+full_diameter_depth = Relation(
+    name="full_diameter_depth",
     result="depth_to_point",
     givens=("shoulder_depth", "point_height"),
-    says="the tip goes deeper than the full diameter, by the height of the point",
+    says="for a hole with this depth at full diameter, the tip goes deeper by the height of the point",
     formula=lambda s, sp: s.shoulder_depth + s.point_height,
     steps=(
         read_off(
@@ -37,8 +37,8 @@ depth_to_point = Relation(
     ),
 )
 
-full_diameter_depth = Relation(
-    name="full_diameter_depth",
+shoulder_depth = Relation(
+    name="shoulder_depth",
     result="shoulder_depth",
     givens=("depth_to_point", "point_height"),
     says="the full diameter ends above the tip, by the height of the point",
@@ -190,6 +190,25 @@ sheet_cover = Relation(
     notes=_loose,
 )
 
+countersink_angle = Relation(
+    name="countersink_angle",
+    result="countersink_angle",
+    givens=("point_angle",),
+    says="a spot made with a drill has the angle of the drill's point",
+    formula=lambda s, sp: s.point_angle,
+    steps=(
+        read_off(
+            "The drill leaves the shape of its point in the work, seen from the side.",
+            lambda s, sp: s.countersink_angle,
+            lambda s, sp: s.point_angle,
+        ),
+    ),
+    assumptions=("The spotting drill runs true and is not bell-mouthing the hole.",),
+    sources=_DRAWING,
+    limits=(Limit("point_angle", lambda s, sp: sp.pi / 2, lambda s, sp: sp.pi / 2, "a 90° point makes a 90° spot"),),
+    stands_in=True,
+)
+
 spot_depth = Relation(
     name="spot_depth",
     result="spot_depth",
@@ -281,11 +300,12 @@ countersink_depth = Relation(
 )
 
 CHAPTER: tuple[Relation, ...] = (
-    depth_to_point,
     full_diameter_depth,
+    shoulder_depth,
     tap_drill_depth,
     breakthrough,
     sheet_cover,
+    countersink_angle,
     spot_depth,
     countersink_depth,
     *drilling.RELATIONS,

@@ -13,7 +13,6 @@ from drillpoint.errors import Impossible
 from drillpoint.relations import (
     breakthrough,
     countersink_depth,
-    depth_to_point,
     drilling_time,
     feed_rate,
     full_diameter_depth,
@@ -27,6 +26,7 @@ from drillpoint.relations import (
     point_offset,
     rolled_reading,
     sheet_cover,
+    shoulder_depth,
     speed_rule_ratio,
     spindle_speed,
     spindle_speed_by_rule,
@@ -40,22 +40,22 @@ INCH = 25.4
 @pytest.mark.parametrize(("point_angle", "depth"), [(118, 28.00), (135, 27.07)])
 def test_depth_to_the_point_of_a_ten_millimetre_hole(point_angle: float, depth: float) -> None:
     # DERIVED: 25 mm at full diameter.
-    found = depth_to_point(shoulder_depth=25, diameter=10, point_angle=point_angle)
+    found = full_diameter_depth(shoulder_depth=25, diameter=10, point_angle=point_angle)
     assert found == pytest.approx(depth, abs=6e-3)
 
 
 def test_twenty_five_to_the_point_leaves_twenty_two_at_full_diameter() -> None:
     # DERIVED.
-    assert full_diameter_depth(depth_to_point=25, diameter=10, point_angle=118) == pytest.approx(22.00, abs=5e-3)
+    assert shoulder_depth(depth_to_point=25, diameter=10, point_angle=118) == pytest.approx(22.00, abs=5e-3)
     with pytest.raises(Impossible, match="no part of the hole has the full diameter"):
-        full_diameter_depth(depth_to_point=2, diameter=10, point_angle=118)
+        shoulder_depth(depth_to_point=2, diameter=10, point_angle=118)
 
 
 def test_a_dowel_of_forty_in_two_holes_of_twenty_one() -> None:
     # DERIVED: 8 mm at 118°. Measured to the tip, each hole lacks the point, and the two parts stand 2.8 mm apart.
     tip = point_height(diameter=8, point_angle=118)
     assert tip == pytest.approx(2.40, abs=5e-3)
-    deep = full_diameter_depth(depth_to_point=21, diameter=8, point_angle=118)
+    deep = shoulder_depth(depth_to_point=21, diameter=8, point_angle=118)
     assert 40 - 2 * deep == pytest.approx(2.8, abs=0.05)
 
 

@@ -14,7 +14,16 @@ import pytest
 
 from drillpoint.errors import Impossible, LearnerError, MissingGiven, OutOfRange, UnknownGiven
 from drillpoint.relation import ReadAs
-from drillpoint.relations import BOOK, chisel_edge_angle, chisel_edge_length, lip_length, point_height, relief_at_radius
+from drillpoint.relations import (
+    BOOK,
+    chisel_edge_angle,
+    chisel_edge_length,
+    drilling_time,
+    lip_length,
+    point_height,
+    relief_at_radius,
+    spot_depth,
+)
 
 USUAL = {"diameter": 10, "point_angle": 118, "web": 1.5, "chisel_edge_angle": 125}
 
@@ -162,3 +171,24 @@ def test_signature_and_help_are_the_quantities(relation: object) -> None:
         assert q.name in text
         assert q.term in text
     assert all(source in text for source in relation.sources)
+
+
+def test_givens_that_may_be_left_out_are_said() -> None:
+    own = {"shoulder_depth": 25, "diameter": 20, "point_angle": 118, "cutting_speed": 20, "feed": 0.25}
+    # DERIVED: 25 mm and the tip of a 20 mm drill at 20 m/min and 0.25 mm a turn.
+    short = drilling_time(**own)
+    assert short == pytest.approx(0.390, abs=5e-4)
+    assert short.notes[:2] == ("approach was taken as 0 mm", "overrun was taken as 0 mm")
+    full = drilling_time(**own, approach=2, overrun=1)
+    assert not any("was taken as" in note for note in full.notes)
+    assert full > short
+    assert drilling_time.solve("feed", drilling_time=short, **{n: v for n, v in own.items() if n != "feed"}) == (
+        pytest.approx(0.25, rel=1e-9)
+    )
+    assert drilling_time.sensitivity("feed", **own) == pytest.approx(-float(short) / 0.25, rel=1e-9)
+    assert "taken as 0 mm" in " ".join(drilling_time.worked(**own).notes)
+
+
+def test_a_spot_made_with_a_drill_has_the_drills_angle() -> None:
+    assert spot_depth(mouth_diameter=11, point_angle=90) == pytest.approx(5.50, abs=5e-3)
+    assert spot_depth(mouth_diameter=11, point_angle=142) == spot_depth(mouth_diameter=11, countersink_angle=142)

@@ -20,7 +20,7 @@ from drillpoint.relations import find
         ("angle of the chisel edge", "chisel_edge_angle"),
         ("heel clearance", "heel_clearance"),
         ("relief near the web", "relief_at_radius"),
-        ("how deep to the point", "depth_to_point"),
+        ("how deep to the point", "full_diameter_depth"),
         ("depth of a countersink", "countersink_depth"),
         ("tap drill depth", "tap_drill_depth"),
         ("how long does drilling take", "drilling_time"),

@@ -14,7 +14,6 @@ from drillpoint.relations import (
     BOOK,
     breakthrough,
     countersink_depth,
-    depth_to_point,
     drilling_time,
     feed_rate,
     full_diameter_depth,
@@ -27,6 +26,7 @@ from drillpoint.relations import (
     point_offset,
     rolled_reading,
     sheet_cover,
+    shoulder_depth,
     spindle_speed,
     spot_depth,
     tap_drill_depth,
@@ -79,8 +79,8 @@ def test_the_tip_and_the_corner_of_a_drill_that_goes_down(drill: dict[str, float
     near = {"rel": 1e-9, "abs": 1e-9}
 
     shoulder = _first(lambda travel: travel + behind >= drill["shoulder_depth"], 1e5)
-    assert _of(depth_to_point, drill) == pytest.approx(shoulder, **near)
-    assert _of(full_diameter_depth, drill) == pytest.approx(drill["depth_to_point"] + behind, **near)
+    assert _of(full_diameter_depth, drill) == pytest.approx(shoulder, **near)
+    assert _of(shoulder_depth, drill) == pytest.approx(drill["depth_to_point"] + behind, **near)
     thread = drill["thread_depth"] + drill["thread_allowance"]
     assert _of(tap_drill_depth, drill) == pytest.approx(_first(lambda x: x + behind >= thread, 1e5), **near)
     through = _first(lambda travel: travel + behind >= drill["sheet_thickness"], 1e5)
