@@ -20,7 +20,7 @@ from drillpoint.relation.symbols import (
     spelled_out,
     symbols,
 )
-from drillpoint.relation.template import placeholder
+from drillpoint.relation.template import RELATION, placeholder
 from drillpoint.relations import BOOK
 
 _HEADER = "Written by `python -m drillpoint.editions` from the book of relations. Do not edit."
@@ -61,7 +61,8 @@ def javascript_edition() -> str:
             "conditions": conditions,
             **{key: template[key] for key in wanted},
         }
-        entries.append(f"{json.dumps(relation.name)}: {{value: {value}, margins: {margin}, ...{_json(details)}}}")
+        statement = f"numbers.relations.{relation.name} = {{value: {value}, margins: {margin}, ...{_json(details)}}};\n"
+        entries.append(f"{RELATION}{relation.name}\n{statement}")
     letters = [
         f"{json.dumps(name)}: {javascript_function(name, arguments, _letter(name))}"
         for name, arguments in _arguments_of_letters().items()
@@ -84,8 +85,8 @@ def javascript_edition() -> str:
         f"quantities: {_json(quantities)},\n"
         f"letters: {{{', '.join(letters)}}},\n"
         f"angles: {_json([name for name in (*QUANTITIES, *ABBREVIATIONS) if is_angle(name)])},\n"
-        f"relations: {{{', '.join(entries)}}},\n"
-        "};\n"
+        "relations: {},\n"
+        "};\n" + "".join(entries)
     )
 
 

@@ -30,106 +30,141 @@ letters: {"R": function R({diameter}) {
 }
 },
 angles: ["point_angle", "chisel_edge_angle", "lip_relief", "axial_relief", "relief_at_radius", "heel_clearance", "thinning_angle", "helix_angle", "local_helix", "lip_inclination", "normal_rake", "orthogonal_rake", "normal_relief", "wedge_angle", "dub_rake", "dub_normal_rake", "dub_wedge_angle", "chisel_edge_rake", "feed_relief_loss", "working_relief", "relief_margin", "least_lip_relief", "countersink_angle", "half_angle_1", "half_angle_2", "roll_angle", "rolled_reading", "new_point_angle", "kappa", "kappa_new", "delta", "omega", "omega_r", "rake_change", "delta_plane"],
-relations: {"point_height": {value: function value({diameter, point_angle}) {
+relations: {},
+};
+// relation point_height
+numbers.relations.point_height = {value: function value({diameter, point_angle}) {
   return (1/2)*diameter/Math.tan((1/360)*Math.PI*point_angle);
 }
 , margins: function margins({diameter, point_angle}) {
   return [];
 }
-, ...{"result": "point_height", "givens": ["diameter", "point_angle"], "conditions": [], "formula_text": "h = R/tan κ", "text": "⟦R⟧/tan ⟦kappa⟧", "abbreviations": ["R", "kappa"]}}, "lip_length": {value: function value({diameter, point_angle, web, chisel_edge_angle}) {
+, ...{"result": "point_height", "givens": ["diameter", "point_angle"], "conditions": [], "formula_text": "h = R/tan κ", "text": "⟦R⟧/tan ⟦kappa⟧", "abbreviations": ["R", "kappa"]}};
+// relation lip_length
+numbers.relations.lip_length = {value: function value({diameter, point_angle, web, chisel_edge_angle}) {
   return ((1/2)*web/Math.tan((1/180)*Math.PI*chisel_edge_angle) + Math.sqrt((1/4)*Math.pow(diameter, 2) - 1/4*Math.pow(web, 2)))/Math.sin((1/360)*Math.PI*point_angle);
 }
 , margins: function margins({diameter, point_angle, web, chisel_edge_angle}) {
   const v0 = -web;
   return [diameter + v0, diameter*Math.sin((1/180)*Math.PI*chisel_edge_angle) + v0];
 }
-, ...{"result": "lip_length", "givens": ["diameter", "point_angle", "web", "chisel_edge_angle"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}, {"says": "a chisel edge at {chisel_edge_angle} across a web of {web} would reach past the drill, diameter {diameter}: no lip is left; use a thinner web or a chisel edge angle nearer 120° to 135°", "allows_zero": false}], "formula_text": "L = (√(R² − t²) − t·cot δ)/sin κ", "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)/sin ⟦kappa⟧", "abbreviations": ["R", "t", "kappa", "delta"]}}, "chisel_edge_length": {value: function value({web, chisel_edge_angle}) {
+, ...{"result": "lip_length", "givens": ["diameter", "point_angle", "web", "chisel_edge_angle"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}, {"says": "a chisel edge at {chisel_edge_angle} across a web of {web} would reach past the drill, diameter {diameter}: no lip is left; use a thinner web or a chisel edge angle nearer 120° to 135°", "allows_zero": false}], "formula_text": "L = (√(R² − t²) − t·cot δ)/sin κ", "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)/sin ⟦kappa⟧", "abbreviations": ["R", "t", "kappa", "delta"]}};
+// relation chisel_edge_length
+numbers.relations.chisel_edge_length = {value: function value({web, chisel_edge_angle}) {
   return web/Math.sin((1/180)*Math.PI*chisel_edge_angle);
 }
 , margins: function margins({web, chisel_edge_angle}) {
   return [];
 }
-, ...{"result": "chisel_edge_length", "givens": ["web", "chisel_edge_angle"], "conditions": [], "formula_text": "C = W/sin ψ", "text": "⟦web⟧/sin ⟦chisel_edge_angle⟧", "abbreviations": []}}, "chisel_edge_angle": {value: function value({point_angle, axial_relief}) {
+, ...{"result": "chisel_edge_length", "givens": ["web", "chisel_edge_angle"], "conditions": [], "formula_text": "C = W/sin ψ", "text": "⟦web⟧/sin ⟦chisel_edge_angle⟧", "abbreviations": []}};
+// relation chisel_edge_angle
+numbers.relations.chisel_edge_angle = {value: function value({point_angle, axial_relief}) {
   return (-180*Math.atan2(1/Math.tan((1/360)*Math.PI*point_angle), Math.tan((1/180)*Math.PI*axial_relief)) + 180*Math.PI)/Math.PI;
 }
 , margins: function margins({point_angle, axial_relief}) {
   return [];
 }
-, ...{"result": "chisel_edge_angle", "givens": ["point_angle", "axial_relief"], "conditions": [], "formula_text": "ψ = 180° − atan(cot κ/tan α_x)", "text": "180° − atan(cot ⟦kappa⟧/tan ⟦axial_relief⟧)", "abbreviations": ["kappa"]}}, "chisel_edge_rake": {value: function value({point_angle, chisel_edge_angle}) {
+, ...{"result": "chisel_edge_angle", "givens": ["point_angle", "axial_relief"], "conditions": [], "formula_text": "ψ = 180° − atan(cot κ/tan α_x)", "text": "180° − atan(cot ⟦kappa⟧/tan ⟦axial_relief⟧)", "abbreviations": ["kappa"]}};
+// relation chisel_edge_rake
+numbers.relations.chisel_edge_rake = {value: function value({point_angle, chisel_edge_angle}) {
   return -180*Math.atan(Math.sin((1/180)*Math.PI*chisel_edge_angle)*Math.tan((1/360)*Math.PI*point_angle))/Math.PI;
 }
 , margins: function margins({point_angle, chisel_edge_angle}) {
   return [];
 }
-, ...{"result": "chisel_edge_rake", "givens": ["point_angle", "chisel_edge_angle"], "conditions": [], "formula_text": "γ_c = -atan(sin ψ·tan κ)", "text": "-atan(sin ⟦chisel_edge_angle⟧·tan ⟦kappa⟧)", "abbreviations": ["kappa"]}}, "axial_relief": {value: function value({lip_relief, point_angle, web_ratio}) {
+, ...{"result": "chisel_edge_rake", "givens": ["point_angle", "chisel_edge_angle"], "conditions": [], "formula_text": "γ_c = -atan(sin ψ·tan κ)", "text": "-atan(sin ⟦chisel_edge_angle⟧·tan ⟦kappa⟧)", "abbreviations": ["kappa"]}};
+// relation axial_relief
+numbers.relations.axial_relief = {value: function value({lip_relief, point_angle, web_ratio}) {
   return 180*Math.atan((-web_ratio/Math.tan((1/360)*Math.PI*point_angle) + Math.tan((1/180)*Math.PI*lip_relief))/Math.sqrt(1 - Math.pow(web_ratio, 2)))/Math.PI;
 }
 , margins: function margins({lip_relief, point_angle, web_ratio}) {
   return [];
 }
-, ...{"result": "axial_relief", "givens": ["lip_relief", "point_angle", "web_ratio"], "conditions": [], "formula_text": "α_x = atan((tan α_f − u·cot κ)/√(1 − u²))", "text": "atan((tan ⟦lip_relief⟧ − ⟦web_ratio⟧·cot ⟦kappa⟧)/√(1 − ⟦web_ratio⟧²))", "abbreviations": ["kappa"]}}, "lip_relief": {value: function value({axial_relief, point_angle, web_ratio}) {
+, ...{"result": "axial_relief", "givens": ["lip_relief", "point_angle", "web_ratio"], "conditions": [], "formula_text": "α_x = atan((tan α_f − u·cot κ)/√(1 − u²))", "text": "atan((tan ⟦lip_relief⟧ − ⟦web_ratio⟧·cot ⟦kappa⟧)/√(1 − ⟦web_ratio⟧²))", "abbreviations": ["kappa"]}};
+// relation lip_relief
+numbers.relations.lip_relief = {value: function value({axial_relief, point_angle, web_ratio}) {
   return 180*Math.atan(web_ratio/Math.tan((1/360)*Math.PI*point_angle) + Math.sqrt(1 - Math.pow(web_ratio, 2))*Math.tan((1/180)*Math.PI*axial_relief))/Math.PI;
 }
 , margins: function margins({axial_relief, point_angle, web_ratio}) {
   return [];
 }
-, ...{"result": "lip_relief", "givens": ["axial_relief", "point_angle", "web_ratio"], "conditions": [], "formula_text": "α_f = atan(u·cot κ + √(1 − u²)·tan α_x)", "text": "atan(⟦web_ratio⟧·cot ⟦kappa⟧ + √(1 − ⟦web_ratio⟧²)·tan ⟦axial_relief⟧)", "abbreviations": ["kappa"]}}, "relief_at_radius": {value: function value({radius, web, point_angle, axial_relief}) {
+, ...{"result": "lip_relief", "givens": ["axial_relief", "point_angle", "web_ratio"], "conditions": [], "formula_text": "α_f = atan(u·cot κ + √(1 − u²)·tan α_x)", "text": "atan(⟦web_ratio⟧·cot ⟦kappa⟧ + √(1 − ⟦web_ratio⟧²)·tan ⟦axial_relief⟧)", "abbreviations": ["kappa"]}};
+// relation relief_at_radius
+numbers.relations.relief_at_radius = {value: function value({radius, web, point_angle, axial_relief}) {
   return 180*Math.atan(Math.sqrt(1 - 1/4*Math.pow(web, 2)/Math.pow(radius, 2))*Math.tan((1/180)*Math.PI*axial_relief) + (1/2)*web/(radius*Math.tan((1/360)*Math.PI*point_angle)))/Math.PI;
 }
 , margins: function margins({radius, web, point_angle, axial_relief}) {
   return [2*radius - web];
 }
-, ...{"result": "relief_at_radius", "givens": ["radius", "web", "point_angle", "axial_relief"], "conditions": [{"says": "radius {radius} lies inside the web {web}; no place on a lip is nearer to the axis than half the web", "allows_zero": true}], "formula_text": "α = atan(√(1 − t²/r²)·tan α_x + t·cot κ/r)", "text": "atan(√(1 − ⟦t⟧²/⟦radius⟧²)·tan ⟦axial_relief⟧ + ⟦t⟧·cot ⟦kappa⟧/⟦radius⟧)", "abbreviations": ["t", "kappa"]}}, "heel_clearance": {value: function value({point_angle, axial_relief, web_ratio}) {
+, ...{"result": "relief_at_radius", "givens": ["radius", "web", "point_angle", "axial_relief"], "conditions": [{"says": "radius {radius} lies inside the web {web}; no place on a lip is nearer to the axis than half the web", "allows_zero": true}], "formula_text": "α = atan(√(1 − t²/r²)·tan α_x + t·cot κ/r)", "text": "atan(√(1 − ⟦t⟧²/⟦radius⟧²)·tan ⟦axial_relief⟧ + ⟦t⟧·cot ⟦kappa⟧/⟦radius⟧)", "abbreviations": ["t", "kappa"]}};
+// relation heel_clearance
+numbers.relations.heel_clearance = {value: function value({point_angle, axial_relief, web_ratio}) {
   return (360*Math.asin(web_ratio) - 360*Math.atan2(1/Math.tan((1/360)*Math.PI*point_angle), Math.tan((1/180)*Math.PI*axial_relief)) + 180*Math.PI)/Math.PI;
 }
 , margins: function margins({point_angle, axial_relief, web_ratio}) {
   return [2*Math.asin(web_ratio) - 2*Math.atan2(1/Math.tan((1/360)*Math.PI*point_angle), Math.tan((1/180)*Math.PI*axial_relief)) + Math.PI];
 }
-, ...{"result": "heel_clearance", "givens": ["point_angle", "axial_relief", "web_ratio"], "conditions": [{"says": "with a relief of {axial_relief} square to the lip there is no relief at the outer corner: the flank rises straight behind it and nothing clears; give more lip relief", "allows_zero": true}], "formula_text": "q = 2·ω + 180° − 2·δ", "text": "2·⟦omega⟧ + 180° − 2·⟦delta_plane⟧", "abbreviations": ["omega", "kappa", "delta_plane"]}}, "flank_fall": {value: function value({radius, relief_at_radius, turn_share}) {
+, ...{"result": "heel_clearance", "givens": ["point_angle", "axial_relief", "web_ratio"], "conditions": [{"says": "with a relief of {axial_relief} square to the lip there is no relief at the outer corner: the flank rises straight behind it and nothing clears; give more lip relief", "allows_zero": true}], "formula_text": "q = 2·ω + 180° − 2·δ", "text": "2·⟦omega⟧ + 180° − 2·⟦delta_plane⟧", "abbreviations": ["omega", "kappa", "delta_plane"]}};
+// relation flank_fall
+numbers.relations.flank_fall = {value: function value({radius, relief_at_radius, turn_share}) {
   return 2*Math.PI*radius*turn_share*Math.tan((1/180)*Math.PI*relief_at_radius);
 }
 , margins: function margins({radius, relief_at_radius, turn_share}) {
   return [];
 }
-, ...{"result": "flank_fall", "givens": ["radius", "relief_at_radius", "turn_share"], "conditions": [], "formula_text": "z_f = 2·π·r·n_t·tan α", "text": "2·π·⟦radius⟧·⟦turn_share⟧·tan ⟦relief_at_radius⟧", "abbreviations": []}}, "feed_relief_loss": {value: function value({feed, radius}) {
+, ...{"result": "flank_fall", "givens": ["radius", "relief_at_radius", "turn_share"], "conditions": [], "formula_text": "z_f = 2·π·r·n_t·tan α", "text": "2·π·⟦radius⟧·⟦turn_share⟧·tan ⟦relief_at_radius⟧", "abbreviations": []}};
+// relation feed_relief_loss
+numbers.relations.feed_relief_loss = {value: function value({feed, radius}) {
   const v0 = 1/Math.PI;
   return 180*v0*Math.atan((1/2)*feed*v0/radius);
 }
 , margins: function margins({feed, radius}) {
   return [];
 }
-, ...{"result": "feed_relief_loss", "givens": ["feed", "radius"], "conditions": [], "formula_text": "η = atan(f/(2·π·r))", "text": "atan(⟦feed⟧/(2·π·⟦radius⟧))", "abbreviations": []}}, "working_relief": {value: function value({relief_at_radius, feed_relief_loss}) {
+, ...{"result": "feed_relief_loss", "givens": ["feed", "radius"], "conditions": [], "formula_text": "η = atan(f/(2·π·r))", "text": "atan(⟦feed⟧/(2·π·⟦radius⟧))", "abbreviations": []}};
+// relation working_relief
+numbers.relations.working_relief = {value: function value({relief_at_radius, feed_relief_loss}) {
   return (-Math.PI*feed_relief_loss + Math.PI*relief_at_radius)/Math.PI;
 }
 , margins: function margins({relief_at_radius, feed_relief_loss}) {
   return [];
 }
-, ...{"result": "working_relief", "givens": ["relief_at_radius", "feed_relief_loss"], "conditions": [], "formula_text": "α_w = α − η", "text": "⟦relief_at_radius⟧ − ⟦feed_relief_loss⟧", "abbreviations": []}}, "least_lip_relief": {value: function value({feed, diameter, relief_margin}) {
+, ...{"result": "working_relief", "givens": ["relief_at_radius", "feed_relief_loss"], "conditions": [], "formula_text": "α_w = α − η", "text": "⟦relief_at_radius⟧ − ⟦feed_relief_loss⟧", "abbreviations": []}};
+// relation least_lip_relief
+numbers.relations.least_lip_relief = {value: function value({feed, diameter, relief_margin}) {
   const v0 = 1/Math.PI;
   return v0*(Math.PI*relief_margin + 180*Math.atan(feed*v0/diameter));
 }
 , margins: function margins({feed, diameter, relief_margin}) {
   return [];
 }
-, ...{"result": "least_lip_relief", "givens": ["feed", "diameter", "relief_margin"], "conditions": [], "formula_text": "α_l = α_m + atan(f/(π·D))", "text": "⟦relief_margin⟧ + atan(⟦feed⟧/(π·⟦diameter⟧))", "abbreviations": []}}, "lead": {value: function value({diameter, helix_angle}) {
+, ...{"result": "least_lip_relief", "givens": ["feed", "diameter", "relief_margin"], "conditions": [], "formula_text": "α_l = α_m + atan(f/(π·D))", "text": "⟦relief_margin⟧ + atan(⟦feed⟧/(π·⟦diameter⟧))", "abbreviations": []}};
+// relation lead
+numbers.relations.lead = {value: function value({diameter, helix_angle}) {
   return Math.PI*diameter/Math.tan((1/180)*Math.PI*helix_angle);
 }
 , margins: function margins({diameter, helix_angle}) {
   return [(1/180)*Math.PI*helix_angle];
 }
-, ...{"result": "lead", "givens": ["diameter", "helix_angle"], "conditions": [{"says": "with a helix angle of {helix_angle} the flute is straight and has no lead; give more than 0°", "allows_zero": false}], "formula_text": "P_h = π·D/tan β", "text": "π·⟦diameter⟧/tan ⟦helix_angle⟧", "abbreviations": []}}, "local_helix": {value: function value({helix_angle, radius, diameter}) {
+, ...{"result": "lead", "givens": ["diameter", "helix_angle"], "conditions": [{"says": "with a helix angle of {helix_angle} the flute is straight and has no lead; give more than 0°", "allows_zero": false}], "formula_text": "P_h = π·D/tan β", "text": "π·⟦diameter⟧/tan ⟦helix_angle⟧", "abbreviations": []}};
+// relation local_helix
+numbers.relations.local_helix = {value: function value({helix_angle, radius, diameter}) {
   return 180*Math.atan(2*radius*Math.tan((1/180)*Math.PI*helix_angle)/diameter)/Math.PI;
 }
 , margins: function margins({helix_angle, radius, diameter}) {
   return [diameter - 2*radius];
 }
-, ...{"result": "local_helix", "givens": ["helix_angle", "radius", "diameter"], "conditions": [{"says": "radius {radius} lies outside the drill, diameter {diameter}; the outer corner is at half the diameter", "allows_zero": true}], "formula_text": "β_r = atan(r·tan β/R)", "text": "atan(⟦radius⟧·tan ⟦helix_angle⟧/⟦R⟧)", "abbreviations": ["R"]}}, "lip_inclination": {value: function value({radius, web, point_angle}) {
+, ...{"result": "local_helix", "givens": ["helix_angle", "radius", "diameter"], "conditions": [{"says": "radius {radius} lies outside the drill, diameter {diameter}; the outer corner is at half the diameter", "allows_zero": true}], "formula_text": "β_r = atan(r·tan β/R)", "text": "atan(⟦radius⟧·tan ⟦helix_angle⟧/⟦R⟧)", "abbreviations": ["R"]}};
+// relation lip_inclination
+numbers.relations.lip_inclination = {value: function value({radius, web, point_angle}) {
   return 180*Math.asin((1/2)*web*Math.sin((1/360)*Math.PI*point_angle)/radius)/Math.PI;
 }
 , margins: function margins({radius, web, point_angle}) {
   return [2*radius - web];
 }
-, ...{"result": "lip_inclination", "givens": ["radius", "web", "point_angle"], "conditions": [{"says": "radius {radius} lies inside the web {web}; no place on a lip is nearer to the axis than half the web", "allows_zero": true}], "formula_text": "λ = asin(t·sin κ/r)", "text": "asin(⟦t⟧·sin ⟦kappa⟧/⟦radius⟧)", "abbreviations": ["t", "kappa"]}}, "normal_rake": {value: function value({local_helix, radius, web, point_angle}) {
+, ...{"result": "lip_inclination", "givens": ["radius", "web", "point_angle"], "conditions": [{"says": "radius {radius} lies inside the web {web}; no place on a lip is nearer to the axis than half the web", "allows_zero": true}], "formula_text": "λ = asin(t·sin κ/r)", "text": "asin(⟦t⟧·sin ⟦kappa⟧/⟦radius⟧)", "abbreviations": ["t", "kappa"]}};
+// relation normal_rake
+numbers.relations.normal_rake = {value: function value({local_helix, radius, web, point_angle}) {
   const v0 = Math.sqrt(1 - 1/4*Math.pow(web, 2)/Math.pow(radius, 2));
   const v1 = (1/360)*Math.PI*point_angle;
   const v2 = (1/2)*web*Math.cos(v1)/radius;
@@ -140,28 +175,36 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v0 = (1/360)*Math.PI*point_angle;
   return [2*radius - web, Math.sin(v0) - 1/2*web*Math.cos(v0)*Math.tan((1/180)*Math.PI*local_helix)/radius];
 }
-, ...{"result": "normal_rake", "givens": ["local_helix", "radius", "web", "point_angle"], "conditions": [{"says": "radius {radius} lies inside the web {web}; no place on a lip is nearer to the axis than half the web", "allows_zero": true}, {"says": "with a local helix angle of {local_helix} at radius {radius} the flute would run along the lip and leave no metal behind it; a helix angle up to 45° and a web up to a third of the diameter are usual", "allows_zero": false}], "formula_text": "γ_n = atan(cos ω_r·tan β_r/(sin κ − sin ω_r·cos κ·tan β_r)) − atan(cos κ·tan ω_r)", "text": "atan(cos ⟦omega_r⟧·tan ⟦local_helix⟧/(sin ⟦kappa⟧ − sin ⟦omega_r⟧·cos ⟦kappa⟧·tan ⟦local_helix⟧)) − atan(cos ⟦kappa⟧·tan ⟦omega_r⟧)", "abbreviations": ["kappa", "t", "omega_r"]}}, "orthogonal_rake": {value: function value({normal_rake, lip_inclination}) {
+, ...{"result": "normal_rake", "givens": ["local_helix", "radius", "web", "point_angle"], "conditions": [{"says": "radius {radius} lies inside the web {web}; no place on a lip is nearer to the axis than half the web", "allows_zero": true}, {"says": "with a local helix angle of {local_helix} at radius {radius} the flute would run along the lip and leave no metal behind it; a helix angle up to 45° and a web up to a third of the diameter are usual", "allows_zero": false}], "formula_text": "γ_n = atan(cos ω_r·tan β_r/(sin κ − sin ω_r·cos κ·tan β_r)) − atan(cos κ·tan ω_r)", "text": "atan(cos ⟦omega_r⟧·tan ⟦local_helix⟧/(sin ⟦kappa⟧ − sin ⟦omega_r⟧·cos ⟦kappa⟧·tan ⟦local_helix⟧)) − atan(cos ⟦kappa⟧·tan ⟦omega_r⟧)", "abbreviations": ["kappa", "t", "omega_r"]}};
+// relation orthogonal_rake
+numbers.relations.orthogonal_rake = {value: function value({normal_rake, lip_inclination}) {
   const v0 = (1/180)*Math.PI;
   return 180*Math.atan(Math.tan(normal_rake*v0)/Math.cos(lip_inclination*v0))/Math.PI;
 }
 , margins: function margins({normal_rake, lip_inclination}) {
   return [];
 }
-, ...{"result": "orthogonal_rake", "givens": ["normal_rake", "lip_inclination"], "conditions": [], "formula_text": "γ_o = atan(tan γ_n/cos λ)", "text": "atan(tan ⟦normal_rake⟧/cos ⟦lip_inclination⟧)", "abbreviations": []}}, "normal_relief": {value: function value({radius, web, point_angle, axial_relief}) {
+, ...{"result": "orthogonal_rake", "givens": ["normal_rake", "lip_inclination"], "conditions": [], "formula_text": "γ_o = atan(tan γ_n/cos λ)", "text": "atan(tan ⟦normal_rake⟧/cos ⟦lip_inclination⟧)", "abbreviations": []}};
+// relation normal_relief
+numbers.relations.normal_relief = {value: function value({radius, web, point_angle, axial_relief}) {
   const v0 = (1/360)*Math.PI*point_angle;
   return (180*Math.atan(Math.sin(v0)*Math.tan((1/180)*Math.PI*axial_relief)) + 180*Math.atan((1/2)*web*Math.cos(v0)/(radius*Math.sqrt(1 - 1/4*Math.pow(web, 2)/Math.pow(radius, 2)))))/Math.PI;
 }
 , margins: function margins({radius, web, point_angle, axial_relief}) {
   return [2*radius - web];
 }
-, ...{"result": "normal_relief", "givens": ["radius", "web", "point_angle", "axial_relief"], "conditions": [{"says": "radius {radius} lies inside the web {web}; no place on a lip is nearer to the axis than half the web", "allows_zero": true}], "formula_text": "α_n = atan(sin κ·tan α_x) + atan(cos κ·tan ω_r)", "text": "atan(sin ⟦kappa⟧·tan ⟦axial_relief⟧) + atan(cos ⟦kappa⟧·tan ⟦omega_r⟧)", "abbreviations": ["kappa", "t", "omega_r"]}}, "wedge_angle": {value: function value({normal_rake, normal_relief}) {
+, ...{"result": "normal_relief", "givens": ["radius", "web", "point_angle", "axial_relief"], "conditions": [{"says": "radius {radius} lies inside the web {web}; no place on a lip is nearer to the axis than half the web", "allows_zero": true}], "formula_text": "α_n = atan(sin κ·tan α_x) + atan(cos κ·tan ω_r)", "text": "atan(sin ⟦kappa⟧·tan ⟦axial_relief⟧) + atan(cos ⟦kappa⟧·tan ⟦omega_r⟧)", "abbreviations": ["kappa", "t", "omega_r"]}};
+// relation wedge_angle
+numbers.relations.wedge_angle = {value: function value({normal_rake, normal_relief}) {
   return (-Math.PI*normal_rake - Math.PI*normal_relief + 90*Math.PI)/Math.PI;
 }
 , margins: function margins({normal_rake, normal_relief}) {
   const v0 = (1/180)*Math.PI;
   return [-normal_rake*v0 - normal_relief*v0 + (1/2)*Math.PI];
 }
-, ...{"result": "wedge_angle", "givens": ["normal_rake", "normal_relief"], "conditions": [{"says": "normal rake {normal_rake} and normal relief {normal_relief} together leave no metal; they must be less than 90° together", "allows_zero": false}], "formula_text": "θ_w = 90° − γ_n − α_n", "text": "90° − ⟦normal_rake⟧ − ⟦normal_relief⟧", "abbreviations": []}}, "dub_normal_rake": {value: function value({dub_rake, radius, web, point_angle}) {
+, ...{"result": "wedge_angle", "givens": ["normal_rake", "normal_relief"], "conditions": [{"says": "normal rake {normal_rake} and normal relief {normal_relief} together leave no metal; they must be less than 90° together", "allows_zero": false}], "formula_text": "θ_w = 90° − γ_n − α_n", "text": "90° − ⟦normal_rake⟧ − ⟦normal_relief⟧", "abbreviations": []}};
+// relation dub_normal_rake
+numbers.relations.dub_normal_rake = {value: function value({dub_rake, radius, web, point_angle}) {
   const v0 = (1/360)*Math.PI*point_angle;
   return (180*Math.atan(Math.tan((1/180)*Math.PI*dub_rake)/Math.sin(v0)) - 180*Math.atan((1/2)*web*Math.cos(v0)/(radius*Math.sqrt(1 - 1/4*Math.pow(web, 2)/Math.pow(radius, 2)))))/Math.PI;
 }
@@ -169,57 +212,75 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v0 = (1/360)*Math.PI*point_angle;
   return [2*radius - web, Math.atan(Math.tan((1/180)*Math.PI*dub_rake)/Math.sin(v0)) - Math.atan((1/2)*web*Math.cos(v0)/(radius*Math.sqrt(1 - 1/4*Math.pow(web, 2)/Math.pow(radius, 2)))) + (1/2)*Math.PI];
 }
-, ...{"result": "dub_normal_rake", "givens": ["dub_rake", "radius", "web", "point_angle"], "conditions": [{"says": "radius {radius} lies inside the web {web}; no place on a lip is nearer to the axis than half the web", "allows_zero": true}, {"says": "a flat that leans {dub_rake} would lie ahead of the lip at radius {radius} and leave no edge; 0° is usual for brass", "allows_zero": false}], "formula_text": "γ_d = atan(tan γ_x/sin κ) − atan(cos κ·tan ω_r)", "text": "atan(tan ⟦dub_rake⟧/sin ⟦kappa⟧) − atan(cos ⟦kappa⟧·tan ⟦omega_r⟧)", "abbreviations": ["kappa", "t", "omega_r"]}}, "dub_wedge_angle": {value: function value({dub_normal_rake, normal_relief}) {
+, ...{"result": "dub_normal_rake", "givens": ["dub_rake", "radius", "web", "point_angle"], "conditions": [{"says": "radius {radius} lies inside the web {web}; no place on a lip is nearer to the axis than half the web", "allows_zero": true}, {"says": "a flat that leans {dub_rake} would lie ahead of the lip at radius {radius} and leave no edge; 0° is usual for brass", "allows_zero": false}], "formula_text": "γ_d = atan(tan γ_x/sin κ) − atan(cos κ·tan ω_r)", "text": "atan(tan ⟦dub_rake⟧/sin ⟦kappa⟧) − atan(cos ⟦kappa⟧·tan ⟦omega_r⟧)", "abbreviations": ["kappa", "t", "omega_r"]}};
+// relation dub_wedge_angle
+numbers.relations.dub_wedge_angle = {value: function value({dub_normal_rake, normal_relief}) {
   return (-Math.PI*dub_normal_rake - Math.PI*normal_relief + 90*Math.PI)/Math.PI;
 }
 , margins: function margins({dub_normal_rake, normal_relief}) {
   const v0 = (1/180)*Math.PI;
   return [-dub_normal_rake*v0 - normal_relief*v0 + (1/2)*Math.PI];
 }
-, ...{"result": "dub_wedge_angle", "givens": ["dub_normal_rake", "normal_relief"], "conditions": [{"says": "rake {dub_normal_rake} on the flat and normal relief {normal_relief} together leave no metal; they must be less than 90° together", "allows_zero": false}], "formula_text": "θ_d = 90° − γ_d − α_n", "text": "90° − ⟦dub_normal_rake⟧ − ⟦normal_relief⟧", "abbreviations": []}}, "least_dub_width": {value: function value({chip_thickness, dub_normal_rake}) {
+, ...{"result": "dub_wedge_angle", "givens": ["dub_normal_rake", "normal_relief"], "conditions": [{"says": "rake {dub_normal_rake} on the flat and normal relief {normal_relief} together leave no metal; they must be less than 90° together", "allows_zero": false}], "formula_text": "θ_d = 90° − γ_d − α_n", "text": "90° − ⟦dub_normal_rake⟧ − ⟦normal_relief⟧", "abbreviations": []}};
+// relation least_dub_width
+numbers.relations.least_dub_width = {value: function value({chip_thickness, dub_normal_rake}) {
   return chip_thickness/Math.cos((1/180)*Math.PI*dub_normal_rake);
 }
 , margins: function margins({chip_thickness, dub_normal_rake}) {
   return [Math.cos((1/180)*Math.PI*dub_normal_rake)];
 }
-, ...{"result": "least_dub_width", "givens": ["chip_thickness", "dub_normal_rake"], "conditions": [{"says": "with a rake of {dub_normal_rake} the flat lies flat on the work; it must be between -90° and 90°", "allows_zero": false}], "formula_text": "w_l = h_c/cos γ_d", "text": "⟦chip_thickness⟧/cos ⟦dub_normal_rake⟧", "abbreviations": []}}, "dub_set_back": {value: function value({dub_width, normal_rake, dub_normal_rake, wedge_angle}) {
+, ...{"result": "least_dub_width", "givens": ["chip_thickness", "dub_normal_rake"], "conditions": [{"says": "with a rake of {dub_normal_rake} the flat lies flat on the work; it must be between -90° and 90°", "allows_zero": false}], "formula_text": "w_l = h_c/cos γ_d", "text": "⟦chip_thickness⟧/cos ⟦dub_normal_rake⟧", "abbreviations": []}};
+// relation dub_set_back
+numbers.relations.dub_set_back = {value: function value({dub_width, normal_rake, dub_normal_rake, wedge_angle}) {
   const v0 = (1/180)*Math.PI;
   return -dub_width*Math.sin(dub_normal_rake*v0 - normal_rake*v0)/Math.sin(v0*wedge_angle);
 }
 , margins: function margins({dub_width, normal_rake, dub_normal_rake, wedge_angle}) {
   return [-1/180*Math.PI*dub_normal_rake + (1/180)*Math.PI*normal_rake];
 }
-, ...{"result": "dub_set_back", "givens": ["dub_width", "normal_rake", "dub_normal_rake", "wedge_angle"], "conditions": [{"says": "the flat's rake {dub_normal_rake} is not less than the flute's own {normal_rake} here: there is nothing to take off; give a flat with less rake", "allows_zero": true}], "formula_text": "a_d = w_d·sin ε/sin θ_w", "text": "⟦dub_width⟧·sin ⟦rake_change⟧/sin ⟦wedge_angle⟧", "abbreviations": ["rake_change"]}}, "web_ratio": {value: function value({web, diameter}) {
+, ...{"result": "dub_set_back", "givens": ["dub_width", "normal_rake", "dub_normal_rake", "wedge_angle"], "conditions": [{"says": "the flat's rake {dub_normal_rake} is not less than the flute's own {normal_rake} here: there is nothing to take off; give a flat with less rake", "allows_zero": true}], "formula_text": "a_d = w_d·sin ε/sin θ_w", "text": "⟦dub_width⟧·sin ⟦rake_change⟧/sin ⟦wedge_angle⟧", "abbreviations": ["rake_change"]}};
+// relation web_ratio
+numbers.relations.web_ratio = {value: function value({web, diameter}) {
   return web/diameter;
 }
 , margins: function margins({web, diameter}) {
   return [diameter - web];
 }
-, ...{"result": "web_ratio", "givens": ["web", "diameter"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}], "formula_text": "u = W/D", "text": "⟦web⟧/⟦diameter⟧", "abbreviations": []}}, "web_from_ratio": {value: function value({web_ratio, diameter}) {
+, ...{"result": "web_ratio", "givens": ["web", "diameter"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}], "formula_text": "u = W/D", "text": "⟦web⟧/⟦diameter⟧", "abbreviations": []}};
+// relation web_from_ratio
+numbers.relations.web_from_ratio = {value: function value({web_ratio, diameter}) {
   return diameter*web_ratio;
 }
 , margins: function margins({web_ratio, diameter}) {
   return [];
 }
-, ...{"result": "web", "givens": ["web_ratio", "diameter"], "conditions": [], "formula_text": "W = D·u", "text": "⟦diameter⟧·⟦web_ratio⟧", "abbreviations": []}}, "web_after_shortening": {value: function value({web, web_taper, length_removed}) {
+, ...{"result": "web", "givens": ["web_ratio", "diameter"], "conditions": [], "formula_text": "W = D·u", "text": "⟦diameter⟧·⟦web_ratio⟧", "abbreviations": []}};
+// relation web_after_shortening
+numbers.relations.web_after_shortening = {value: function value({web, web_taper, length_removed}) {
   return length_removed*web_taper + web;
 }
 , margins: function margins({web, web_taper, length_removed}) {
   return [];
 }
-, ...{"result": "web_after_shortening", "givens": ["web", "web_taper", "length_removed"], "conditions": [], "formula_text": "W′ = ΔL·τ + W", "text": "⟦length_removed⟧·⟦web_taper⟧ + ⟦web⟧", "abbreviations": []}}, "pilot_diameter": {value: function value({web, chisel_edge_angle}) {
+, ...{"result": "web_after_shortening", "givens": ["web", "web_taper", "length_removed"], "conditions": [], "formula_text": "W′ = ΔL·τ + W", "text": "⟦length_removed⟧·⟦web_taper⟧ + ⟦web⟧", "abbreviations": []}};
+// relation pilot_diameter
+numbers.relations.pilot_diameter = {value: function value({web, chisel_edge_angle}) {
   return web/Math.sin((1/180)*Math.PI*chisel_edge_angle);
 }
 , margins: function margins({web, chisel_edge_angle}) {
   return [];
 }
-, ...{"result": "pilot_diameter", "givens": ["web", "chisel_edge_angle"], "conditions": [], "formula_text": "d_p = W/sin ψ", "text": "⟦web⟧/sin ⟦chisel_edge_angle⟧", "abbreviations": []}}, "pilot_cover": {value: function value({pilot_diameter, web, chisel_edge_angle}) {
+, ...{"result": "pilot_diameter", "givens": ["web", "chisel_edge_angle"], "conditions": [], "formula_text": "d_p = W/sin ψ", "text": "⟦web⟧/sin ⟦chisel_edge_angle⟧", "abbreviations": []}};
+// relation pilot_cover
+numbers.relations.pilot_cover = {value: function value({pilot_diameter, web, chisel_edge_angle}) {
   return pilot_diameter*Math.sin((1/180)*Math.PI*chisel_edge_angle)/web;
 }
 , margins: function margins({pilot_diameter, web, chisel_edge_angle}) {
   return [web];
 }
-, ...{"result": "pilot_cover", "givens": ["pilot_diameter", "web", "chisel_edge_angle"], "conditions": [{"says": "without a web, {web}, there is no chisel edge to cover; an eighth of the diameter is a usual web", "allows_zero": false}], "formula_text": "k_p = d_p·sin ψ/W", "text": "⟦pilot_diameter⟧·sin ⟦chisel_edge_angle⟧/⟦web⟧", "abbreviations": []}}, "thinning_reach": {value: function value({web, chisel_edge_angle, thinned_chisel_length, thinning_angle}) {
+, ...{"result": "pilot_cover", "givens": ["pilot_diameter", "web", "chisel_edge_angle"], "conditions": [{"says": "without a web, {web}, there is no chisel edge to cover; an eighth of the diameter is a usual web", "allows_zero": false}], "formula_text": "k_p = d_p·sin ψ/W", "text": "⟦pilot_diameter⟧·sin ⟦chisel_edge_angle⟧/⟦web⟧", "abbreviations": []}};
+// relation thinning_reach
+numbers.relations.thinning_reach = {value: function value({web, chisel_edge_angle, thinned_chisel_length, thinning_angle}) {
   const v0 = (1/180)*Math.PI;
   const v1 = chisel_edge_angle*v0;
   const v2 = (1/2)*thinned_chisel_length;
@@ -230,7 +291,9 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v1 = chisel_edge_angle*v0;
   return [-thinned_chisel_length + web/Math.sin(v1), -thinning_angle*v0 - v1 + Math.PI];
 }
-, ...{"result": "thinning_reach", "givens": ["web", "chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "a chisel edge of {thinned_chisel_length} is no shorter than the web of {web} gives at {chisel_edge_angle} without thinning; thinning makes it shorter, often to half", "allows_zero": true}, {"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}], "formula_text": "x_m = C_t·cos(δ)/2 + (t − C_t·sin(δ)/2)/tan ν", "text": "⟦thinned_chisel_length⟧·cos(⟦delta⟧)/2 + (⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/tan ⟦thinning_angle⟧", "abbreviations": ["t", "delta"]}}, "thinned_lip_in_end_view": {value: function value({web, chisel_edge_angle, thinned_chisel_length, thinning_angle}) {
+, ...{"result": "thinning_reach", "givens": ["web", "chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "a chisel edge of {thinned_chisel_length} is no shorter than the web of {web} gives at {chisel_edge_angle} without thinning; thinning makes it shorter, often to half", "allows_zero": true}, {"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}], "formula_text": "x_m = C_t·cos(δ)/2 + (t − C_t·sin(δ)/2)/tan ν", "text": "⟦thinned_chisel_length⟧·cos(⟦delta⟧)/2 + (⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/tan ⟦thinning_angle⟧", "abbreviations": ["t", "delta"]}};
+// relation thinned_lip_in_end_view
+numbers.relations.thinned_lip_in_end_view = {value: function value({web, chisel_edge_angle, thinned_chisel_length, thinning_angle}) {
   const v0 = (1/180)*Math.PI;
   return (-1/2*thinned_chisel_length*Math.sin(chisel_edge_angle*v0) + (1/2)*web)/Math.sin(thinning_angle*v0);
 }
@@ -239,7 +302,9 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v1 = chisel_edge_angle*v0;
   return [-thinned_chisel_length + web/Math.sin(v1), -thinning_angle*v0 - v1 + Math.PI];
 }
-, ...{"result": "thinned_lip_in_end_view", "givens": ["web", "chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "a chisel edge of {thinned_chisel_length} is no shorter than the web of {web} gives at {chisel_edge_angle} without thinning; thinning makes it shorter, often to half", "allows_zero": true}, {"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}], "formula_text": "p_t = (t − C_t·sin(δ)/2)/sin ν", "text": "(⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/sin ⟦thinning_angle⟧", "abbreviations": ["t", "delta"]}}, "thinned_lip_length": {value: function value({web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief}) {
+, ...{"result": "thinned_lip_in_end_view", "givens": ["web", "chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "a chisel edge of {thinned_chisel_length} is no shorter than the web of {web} gives at {chisel_edge_angle} without thinning; thinning makes it shorter, often to half", "allows_zero": true}, {"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}], "formula_text": "p_t = (t − C_t·sin(δ)/2)/sin ν", "text": "(⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/sin ⟦thinning_angle⟧", "abbreviations": ["t", "delta"]}};
+// relation thinned_lip_length
+numbers.relations.thinned_lip_length = {value: function value({web, chisel_edge_angle, thinned_chisel_length, thinning_angle, point_angle, axial_relief}) {
   const v0 = (1/180)*Math.PI;
   const v1 = thinning_angle*v0;
   const v2 = Math.sin(v1);
@@ -250,7 +315,9 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v1 = chisel_edge_angle*v0;
   return [-thinned_chisel_length + web/Math.sin(v1), -thinning_angle*v0 - v1 + Math.PI];
 }
-, ...{"result": "thinned_lip_length", "givens": ["web", "chisel_edge_angle", "thinned_chisel_length", "thinning_angle", "point_angle", "axial_relief"], "conditions": [{"says": "a chisel edge of {thinned_chisel_length} is no shorter than the web of {web} gives at {chisel_edge_angle} without thinning; thinning makes it shorter, often to half", "allows_zero": true}, {"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}], "formula_text": "L_t = (t − C_t·sin(δ)/2)·√((cos ν·cot κ − sin ν·tan α_x)² + 1)/sin ν", "text": "(⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)·√((cos ⟦thinning_angle⟧·cot ⟦kappa⟧ − sin ⟦thinning_angle⟧·tan ⟦axial_relief⟧)² + 1)/sin ⟦thinning_angle⟧", "abbreviations": ["t", "kappa", "delta"]}}, "untouched_lip_length": {value: function value({diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle}) {
+, ...{"result": "thinned_lip_length", "givens": ["web", "chisel_edge_angle", "thinned_chisel_length", "thinning_angle", "point_angle", "axial_relief"], "conditions": [{"says": "a chisel edge of {thinned_chisel_length} is no shorter than the web of {web} gives at {chisel_edge_angle} without thinning; thinning makes it shorter, often to half", "allows_zero": true}, {"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}], "formula_text": "L_t = (t − C_t·sin(δ)/2)·√((cos ν·cot κ − sin ν·tan α_x)² + 1)/sin ν", "text": "(⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)·√((cos ⟦thinning_angle⟧·cot ⟦kappa⟧ − sin ⟦thinning_angle⟧·tan ⟦axial_relief⟧)² + 1)/sin ⟦thinning_angle⟧", "abbreviations": ["t", "kappa", "delta"]}};
+// relation untouched_lip_length
+numbers.relations.untouched_lip_length = {value: function value({diameter, point_angle, web, chisel_edge_angle, thinned_chisel_length, thinning_angle}) {
   const v0 = (1/180)*Math.PI;
   const v1 = chisel_edge_angle*v0;
   const v2 = (1/2)*thinned_chisel_length;
@@ -264,7 +331,9 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v4 = (1/2)*thinned_chisel_length;
   return [diameter - web, -thinned_chisel_length + web/v2, -v1 - v3 + Math.PI, v4*Math.cos(v1) + Math.sqrt((1/4)*Math.pow(diameter, 2) - 1/4*Math.pow(web, 2)) - (-v2*v4 + (1/2)*web)/Math.tan(v3)];
 }
-, ...{"result": "untouched_lip_length", "givens": ["diameter", "point_angle", "web", "chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}, {"says": "a chisel edge of {thinned_chisel_length} is no shorter than the web of {web} gives at {chisel_edge_angle} without thinning; thinning makes it shorter, often to half", "allows_zero": true}, {"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}, {"says": "thinned from a chisel edge of {thinned_chisel_length} at {thinning_angle}, the thinned lip would reach the outer corner, diameter {diameter}: no main lip is left and the point angle is lost; thin at a larger angle, or less", "allows_zero": false}], "formula_text": "L_u = (√(R² − t²) − C_t·cos(δ)/2 − (t − C_t·sin(δ)/2)/tan ν)/sin κ", "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦thinned_chisel_length⟧·cos(⟦delta⟧)/2 − (⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/tan ⟦thinning_angle⟧)/sin ⟦kappa⟧", "abbreviations": ["R", "t", "kappa", "delta"]}}, "untouched_lip_share": {value: function value({diameter, web, chisel_edge_angle, thinned_chisel_length, thinning_angle}) {
+, ...{"result": "untouched_lip_length", "givens": ["diameter", "point_angle", "web", "chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}, {"says": "a chisel edge of {thinned_chisel_length} is no shorter than the web of {web} gives at {chisel_edge_angle} without thinning; thinning makes it shorter, often to half", "allows_zero": true}, {"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}, {"says": "thinned from a chisel edge of {thinned_chisel_length} at {thinning_angle}, the thinned lip would reach the outer corner, diameter {diameter}: no main lip is left and the point angle is lost; thin at a larger angle, or less", "allows_zero": false}], "formula_text": "L_u = (√(R² − t²) − C_t·cos(δ)/2 − (t − C_t·sin(δ)/2)/tan ν)/sin κ", "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦thinned_chisel_length⟧·cos(⟦delta⟧)/2 − (⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/tan ⟦thinning_angle⟧)/sin ⟦kappa⟧", "abbreviations": ["R", "t", "kappa", "delta"]}};
+// relation untouched_lip_share
+numbers.relations.untouched_lip_share = {value: function value({diameter, web, chisel_edge_angle, thinned_chisel_length, thinning_angle}) {
   const v0 = (1/180)*Math.PI;
   const v1 = chisel_edge_angle*v0;
   const v2 = Math.sqrt((1/4)*Math.pow(diameter, 2) - 1/4*Math.pow(web, 2));
@@ -279,7 +348,9 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v4 = (1/2)*thinned_chisel_length;
   return [diameter - web, -thinned_chisel_length + web/v2, -v1 - v3 + Math.PI, v4*Math.cos(v1) + Math.sqrt((1/4)*Math.pow(diameter, 2) - 1/4*Math.pow(web, 2)) - (-v2*v4 + (1/2)*web)/Math.tan(v3)];
 }
-, ...{"result": "untouched_lip_share", "givens": ["diameter", "web", "chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}, {"says": "a chisel edge of {thinned_chisel_length} is no shorter than the web of {web} gives at {chisel_edge_angle} without thinning; thinning makes it shorter, often to half", "allows_zero": true}, {"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}, {"says": "thinned from a chisel edge of {thinned_chisel_length} at {thinning_angle}, the thinned lip would reach the outer corner, diameter {diameter}: no main lip is left and the point angle is lost; thin at a larger angle, or less", "allows_zero": false}], "formula_text": "s_u = (√(R² − t²) − C_t·cos(δ)/2 − (t − C_t·sin(δ)/2)/tan ν)/(√(R² − t²) − t·cot δ)", "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦thinned_chisel_length⟧·cos(⟦delta⟧)/2 − (⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/tan ⟦thinning_angle⟧)/(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)", "abbreviations": ["R", "t", "delta"]}}, "thinned_web": {value: function value({chisel_edge_angle, thinned_chisel_length, thinning_angle}) {
+, ...{"result": "untouched_lip_share", "givens": ["diameter", "web", "chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}, {"says": "a chisel edge of {thinned_chisel_length} is no shorter than the web of {web} gives at {chisel_edge_angle} without thinning; thinning makes it shorter, often to half", "allows_zero": true}, {"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}, {"says": "thinned from a chisel edge of {thinned_chisel_length} at {thinning_angle}, the thinned lip would reach the outer corner, diameter {diameter}: no main lip is left and the point angle is lost; thin at a larger angle, or less", "allows_zero": false}], "formula_text": "s_u = (√(R² − t²) − C_t·cos(δ)/2 − (t − C_t·sin(δ)/2)/tan ν)/(√(R² − t²) − t·cot δ)", "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦thinned_chisel_length⟧·cos(⟦delta⟧)/2 − (⟦t⟧ − ⟦thinned_chisel_length⟧·sin(⟦delta⟧)/2)/tan ⟦thinning_angle⟧)/(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)", "abbreviations": ["R", "t", "delta"]}};
+// relation thinned_web
+numbers.relations.thinned_web = {value: function value({chisel_edge_angle, thinned_chisel_length, thinning_angle}) {
   const v0 = (1/180)*Math.PI;
   return thinned_chisel_length*Math.sin(chisel_edge_angle*v0 + thinning_angle*v0);
 }
@@ -287,122 +358,162 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v0 = (1/180)*Math.PI;
   return [-chisel_edge_angle*v0 - thinning_angle*v0 + Math.PI];
 }
-, ...{"result": "thinned_web", "givens": ["chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}], "formula_text": "W_t = C_t·sin(δ − ν)", "text": "⟦thinned_chisel_length⟧·sin(⟦delta⟧ − ⟦thinning_angle⟧)", "abbreviations": ["delta"]}}, "full_diameter_depth": {value: function value({shoulder_depth, point_height}) {
+, ...{"result": "thinned_web", "givens": ["chisel_edge_angle", "thinned_chisel_length", "thinning_angle"], "conditions": [{"says": "thinned at {thinning_angle}, the two thinned lips would pass the axis on the wrong sides: no web is left to hold the tip together. Use a thinning angle smaller than the acute angle between lip and chisel edge, 180° less {chisel_edge_angle}", "allows_zero": false}], "formula_text": "W_t = C_t·sin(δ − ν)", "text": "⟦thinned_chisel_length⟧·sin(⟦delta⟧ − ⟦thinning_angle⟧)", "abbreviations": ["delta"]}};
+// relation full_diameter_depth
+numbers.relations.full_diameter_depth = {value: function value({shoulder_depth, point_height}) {
   return point_height + shoulder_depth;
 }
 , margins: function margins({shoulder_depth, point_height}) {
   return [];
 }
-, ...{"result": "depth_to_point", "givens": ["shoulder_depth", "point_height"], "conditions": [], "formula_text": "d_t = h + d_s", "text": "⟦point_height⟧ + ⟦shoulder_depth⟧", "abbreviations": []}}, "shoulder_depth": {value: function value({depth_to_point, point_height}) {
+, ...{"result": "depth_to_point", "givens": ["shoulder_depth", "point_height"], "conditions": [], "formula_text": "d_t = h + d_s", "text": "⟦point_height⟧ + ⟦shoulder_depth⟧", "abbreviations": []}};
+// relation shoulder_depth
+numbers.relations.shoulder_depth = {value: function value({depth_to_point, point_height}) {
   return depth_to_point - point_height;
 }
 , margins: function margins({depth_to_point, point_height}) {
   return [depth_to_point - point_height];
 }
-, ...{"result": "shoulder_depth", "givens": ["depth_to_point", "point_height"], "conditions": [{"says": "{depth_to_point} to the point is less than the point is tall, {point_height}: no part of the hole has the full diameter yet; drill deeper, or check which depth is meant", "allows_zero": true}], "formula_text": "d_s = d_t − h", "text": "⟦depth_to_point⟧ − ⟦point_height⟧", "abbreviations": []}}, "tap_drill_depth": {value: function value({thread_depth, thread_allowance, point_height}) {
+, ...{"result": "shoulder_depth", "givens": ["depth_to_point", "point_height"], "conditions": [{"says": "{depth_to_point} to the point is less than the point is tall, {point_height}: no part of the hole has the full diameter yet; drill deeper, or check which depth is meant", "allows_zero": true}], "formula_text": "d_s = d_t − h", "text": "⟦depth_to_point⟧ − ⟦point_height⟧", "abbreviations": []}};
+// relation tap_drill_depth
+numbers.relations.tap_drill_depth = {value: function value({thread_depth, thread_allowance, point_height}) {
   return point_height + thread_allowance + thread_depth;
 }
 , margins: function margins({thread_depth, thread_allowance, point_height}) {
   return [];
 }
-, ...{"result": "depth_to_point", "givens": ["thread_depth", "thread_allowance", "point_height"], "conditions": [], "formula_text": "d_t = h + a_g + d_g", "text": "⟦point_height⟧ + ⟦thread_allowance⟧ + ⟦thread_depth⟧", "abbreviations": []}}, "breakthrough": {value: function value({sheet_thickness, point_height}) {
+, ...{"result": "depth_to_point", "givens": ["thread_depth", "thread_allowance", "point_height"], "conditions": [], "formula_text": "d_t = h + a_g + d_g", "text": "⟦point_height⟧ + ⟦thread_allowance⟧ + ⟦thread_depth⟧", "abbreviations": []}};
+// relation breakthrough
+numbers.relations.breakthrough = {value: function value({sheet_thickness, point_height}) {
   return point_height + sheet_thickness;
 }
 , margins: function margins({sheet_thickness, point_height}) {
   return [];
 }
-, ...{"result": "travel_through", "givens": ["sheet_thickness", "point_height"], "conditions": [], "formula_text": "d_b = h + b_s", "text": "⟦point_height⟧ + ⟦sheet_thickness⟧", "abbreviations": []}}, "sheet_cover": {value: function value({sheet_thickness, point_height}) {
+, ...{"result": "travel_through", "givens": ["sheet_thickness", "point_height"], "conditions": [], "formula_text": "d_b = h + b_s", "text": "⟦point_height⟧ + ⟦sheet_thickness⟧", "abbreviations": []}};
+// relation sheet_cover
+numbers.relations.sheet_cover = {value: function value({sheet_thickness, point_height}) {
   return sheet_thickness/point_height;
 }
 , margins: function margins({sheet_thickness, point_height}) {
   return [];
 }
-, ...{"result": "sheet_cover", "givens": ["sheet_thickness", "point_height"], "conditions": [], "formula_text": "k_b = b_s/h", "text": "⟦sheet_thickness⟧/⟦point_height⟧", "abbreviations": []}}, "countersink_angle": {value: function value({point_angle}) {
+, ...{"result": "sheet_cover", "givens": ["sheet_thickness", "point_height"], "conditions": [], "formula_text": "k_b = b_s/h", "text": "⟦sheet_thickness⟧/⟦point_height⟧", "abbreviations": []}};
+// relation countersink_angle
+numbers.relations.countersink_angle = {value: function value({point_angle}) {
   return point_angle;
 }
 , margins: function margins({point_angle}) {
   return [];
 }
-, ...{"result": "countersink_angle", "givens": ["point_angle"], "conditions": [], "formula_text": "A_k = A", "text": "⟦point_angle⟧", "abbreviations": []}}, "spot_depth": {value: function value({mouth_diameter, countersink_angle}) {
+, ...{"result": "countersink_angle", "givens": ["point_angle"], "conditions": [], "formula_text": "A_k = A", "text": "⟦point_angle⟧", "abbreviations": []}};
+// relation spot_depth
+numbers.relations.spot_depth = {value: function value({mouth_diameter, countersink_angle}) {
   return (1/2)*mouth_diameter/Math.tan((1/360)*Math.PI*countersink_angle);
 }
 , margins: function margins({mouth_diameter, countersink_angle}) {
   return [];
 }
-, ...{"result": "spot_depth", "givens": ["mouth_diameter", "countersink_angle"], "conditions": [], "formula_text": "d_c = D_m/(2·tan(A_k/2))", "text": "⟦mouth_diameter⟧/(2·tan(⟦countersink_angle⟧/2))", "abbreviations": []}}, "countersink_depth": {value: function value({mouth_diameter, flat_diameter, countersink_angle}) {
+, ...{"result": "spot_depth", "givens": ["mouth_diameter", "countersink_angle"], "conditions": [], "formula_text": "d_c = D_m/(2·tan(A_k/2))", "text": "⟦mouth_diameter⟧/(2·tan(⟦countersink_angle⟧/2))", "abbreviations": []}};
+// relation countersink_depth
+numbers.relations.countersink_depth = {value: function value({mouth_diameter, flat_diameter, countersink_angle}) {
   return (-1/2*flat_diameter + (1/2)*mouth_diameter)/Math.tan((1/360)*Math.PI*countersink_angle);
 }
 , margins: function margins({mouth_diameter, flat_diameter, countersink_angle}) {
   return [-flat_diameter + mouth_diameter];
 }
-, ...{"result": "countersink_depth", "givens": ["mouth_diameter", "flat_diameter", "countersink_angle"], "conditions": [{"says": "the mouth, {mouth_diameter}, is narrower than the foot, {flat_diameter}; the mouth is the wider one", "allows_zero": true}], "formula_text": "d_k = (D_m/2 − D_f/2)/tan(A_k/2)", "text": "(⟦mouth_diameter⟧/2 − ⟦flat_diameter⟧/2)/tan(⟦countersink_angle⟧/2)", "abbreviations": []}}, "spindle_speed": {value: function value({cutting_speed, diameter}) {
+, ...{"result": "countersink_depth", "givens": ["mouth_diameter", "flat_diameter", "countersink_angle"], "conditions": [{"says": "the mouth, {mouth_diameter}, is narrower than the foot, {flat_diameter}; the mouth is the wider one", "allows_zero": true}], "formula_text": "d_k = (D_m/2 − D_f/2)/tan(A_k/2)", "text": "(⟦mouth_diameter⟧/2 − ⟦flat_diameter⟧/2)/tan(⟦countersink_angle⟧/2)", "abbreviations": []}};
+// relation spindle_speed
+numbers.relations.spindle_speed = {value: function value({cutting_speed, diameter}) {
   return 1000*cutting_speed/(Math.PI*diameter);
 }
 , margins: function margins({cutting_speed, diameter}) {
   return [];
 }
-, ...{"result": "spindle_speed", "givens": ["cutting_speed", "diameter"], "conditions": [], "formula_text": "n = 1000·v/(π·D)", "text": "1000·⟦cutting_speed⟧/(π·⟦diameter⟧)", "abbreviations": []}}, "spindle_speed_by_rule": {value: function value({speed_constant, cutting_speed, diameter}) {
+, ...{"result": "spindle_speed", "givens": ["cutting_speed", "diameter"], "conditions": [], "formula_text": "n = 1000·v/(π·D)", "text": "1000·⟦cutting_speed⟧/(π·⟦diameter⟧)", "abbreviations": []}};
+// relation spindle_speed_by_rule
+numbers.relations.spindle_speed_by_rule = {value: function value({speed_constant, cutting_speed, diameter}) {
   return cutting_speed*speed_constant/diameter;
 }
 , margins: function margins({speed_constant, cutting_speed, diameter}) {
   return [];
 }
-, ...{"result": "spindle_speed", "givens": ["speed_constant", "cutting_speed", "diameter"], "conditions": [], "formula_text": "n = v·k_n/D", "text": "⟦cutting_speed⟧·⟦speed_constant⟧/⟦diameter⟧", "abbreviations": []}}, "speed_rule_ratio": {value: function value({speed_constant}) {
+, ...{"result": "spindle_speed", "givens": ["speed_constant", "cutting_speed", "diameter"], "conditions": [], "formula_text": "n = v·k_n/D", "text": "⟦cutting_speed⟧·⟦speed_constant⟧/⟦diameter⟧", "abbreviations": []}};
+// relation speed_rule_ratio
+numbers.relations.speed_rule_ratio = {value: function value({speed_constant}) {
   return (1/1000)*Math.PI*speed_constant;
 }
 , margins: function margins({speed_constant}) {
   return [];
 }
-, ...{"result": "speed_rule_ratio", "givens": ["speed_constant"], "conditions": [], "formula_text": "k_v = 0.001·π·k_n", "text": "0.001·π·⟦speed_constant⟧", "abbreviations": []}}, "feed_rate": {value: function value({feed, spindle_speed}) {
+, ...{"result": "speed_rule_ratio", "givens": ["speed_constant"], "conditions": [], "formula_text": "k_v = 0.001·π·k_n", "text": "0.001·π·⟦speed_constant⟧", "abbreviations": []}};
+// relation feed_rate
+numbers.relations.feed_rate = {value: function value({feed, spindle_speed}) {
   return feed*spindle_speed;
 }
 , margins: function margins({feed, spindle_speed}) {
   return [];
 }
-, ...{"result": "feed_rate", "givens": ["feed", "spindle_speed"], "conditions": [], "formula_text": "v_f = f·n", "text": "⟦feed⟧·⟦spindle_speed⟧", "abbreviations": []}}, "drilling_time": {value: function value({shoulder_depth, point_height, approach, overrun, feed, spindle_speed}) {
+, ...{"result": "feed_rate", "givens": ["feed", "spindle_speed"], "conditions": [], "formula_text": "v_f = f·n", "text": "⟦feed⟧·⟦spindle_speed⟧", "abbreviations": []}};
+// relation drilling_time
+numbers.relations.drilling_time = {value: function value({shoulder_depth, point_height, approach, overrun, feed, spindle_speed}) {
   return (approach + overrun + point_height + shoulder_depth)/(feed*spindle_speed);
 }
 , margins: function margins({shoulder_depth, point_height, approach, overrun, feed, spindle_speed}) {
   return [];
 }
-, ...{"result": "drilling_time", "givens": ["shoulder_depth", "point_height", "approach", "overrun", "feed", "spindle_speed"], "conditions": [], "formula_text": "t_c = (a_1 + a_2 + h + d_s)/(f·n)", "text": "(⟦approach⟧ + ⟦overrun⟧ + ⟦point_height⟧ + ⟦shoulder_depth⟧)/(⟦feed⟧·⟦spindle_speed⟧)", "abbreviations": []}}, "lip_height_difference": {value: function value({lip_length_difference, point_angle}) {
+, ...{"result": "drilling_time", "givens": ["shoulder_depth", "point_height", "approach", "overrun", "feed", "spindle_speed"], "conditions": [], "formula_text": "t_c = (a_1 + a_2 + h + d_s)/(f·n)", "text": "(⟦approach⟧ + ⟦overrun⟧ + ⟦point_height⟧ + ⟦shoulder_depth⟧)/(⟦feed⟧·⟦spindle_speed⟧)", "abbreviations": []}};
+// relation lip_height_difference
+numbers.relations.lip_height_difference = {value: function value({lip_length_difference, point_angle}) {
   return lip_length_difference*Math.cos((1/360)*Math.PI*point_angle);
 }
 , margins: function margins({lip_length_difference, point_angle}) {
   return [];
 }
-, ...{"result": "lip_height_difference", "givens": ["lip_length_difference", "point_angle"], "conditions": [], "formula_text": "h_Δ = L_Δ·cos κ", "text": "⟦lip_length_difference⟧·cos ⟦kappa⟧", "abbreviations": ["kappa"]}}, "point_offset": {value: function value({lip_height_difference, point_angle}) {
+, ...{"result": "lip_height_difference", "givens": ["lip_length_difference", "point_angle"], "conditions": [], "formula_text": "h_Δ = L_Δ·cos κ", "text": "⟦lip_length_difference⟧·cos ⟦kappa⟧", "abbreviations": ["kappa"]}};
+// relation point_offset
+numbers.relations.point_offset = {value: function value({lip_height_difference, point_angle}) {
   return (1/2)*lip_height_difference*Math.tan((1/360)*Math.PI*point_angle);
 }
 , margins: function margins({lip_height_difference, point_angle}) {
   return [];
 }
-, ...{"result": "point_offset", "givens": ["lip_height_difference", "point_angle"], "conditions": [], "formula_text": "e = h_Δ·tan(κ)/2", "text": "⟦lip_height_difference⟧·tan(⟦kappa⟧)/2", "abbreviations": ["kappa"]}}, "offset_from_run_out": {value: function value({run_out}) {
+, ...{"result": "point_offset", "givens": ["lip_height_difference", "point_angle"], "conditions": [], "formula_text": "e = h_Δ·tan(κ)/2", "text": "⟦lip_height_difference⟧·tan(⟦kappa⟧)/2", "abbreviations": ["kappa"]}};
+// relation offset_from_run_out
+numbers.relations.offset_from_run_out = {value: function value({run_out}) {
   return (1/2)*run_out;
 }
 , margins: function margins({run_out}) {
   return [];
 }
-, ...{"result": "point_offset", "givens": ["run_out"], "conditions": [], "formula_text": "e = s_r/2", "text": "⟦run_out⟧/2", "abbreviations": []}}, "oversize": {value: function value({point_offset}) {
+, ...{"result": "point_offset", "givens": ["run_out"], "conditions": [], "formula_text": "e = s_r/2", "text": "⟦run_out⟧/2", "abbreviations": []}};
+// relation oversize
+numbers.relations.oversize = {value: function value({point_offset}) {
   return 2*point_offset;
 }
 , margins: function margins({point_offset}) {
   return [];
 }
-, ...{"result": "oversize", "givens": ["point_offset"], "conditions": [], "formula_text": "D_Δ = 2·e", "text": "2·⟦point_offset⟧", "abbreviations": []}}, "largest_hole": {value: function value({diameter, oversize}) {
+, ...{"result": "oversize", "givens": ["point_offset"], "conditions": [], "formula_text": "D_Δ = 2·e", "text": "2·⟦point_offset⟧", "abbreviations": []}};
+// relation largest_hole
+numbers.relations.largest_hole = {value: function value({diameter, oversize}) {
   return diameter + oversize;
 }
 , margins: function margins({diameter, oversize}) {
   return [];
 }
-, ...{"result": "largest_hole", "givens": ["diameter", "oversize"], "conditions": [], "formula_text": "D_h = D + D_Δ", "text": "⟦diameter⟧ + ⟦oversize⟧", "abbreviations": []}}, "lip_height_from_angles": {value: function value({radius, half_angle_1, half_angle_2}) {
+, ...{"result": "largest_hole", "givens": ["diameter", "oversize"], "conditions": [], "formula_text": "D_h = D + D_Δ", "text": "⟦diameter⟧ + ⟦oversize⟧", "abbreviations": []}};
+// relation lip_height_from_angles
+numbers.relations.lip_height_from_angles = {value: function value({radius, half_angle_1, half_angle_2}) {
   const v0 = (1/180)*Math.PI;
   return radius*Math.abs(1/Math.tan(half_angle_2*v0) - 1/Math.tan(half_angle_1*v0));
 }
 , margins: function margins({radius, half_angle_1, half_angle_2}) {
   return [];
 }
-, ...{"result": "lip_height_difference", "givens": ["radius", "half_angle_1", "half_angle_2"], "conditions": [], "formula_text": "h_Δ = r·|cot κ_1 − cot κ_2|", "text": "⟦radius⟧·|cot ⟦half_angle_1⟧ − cot ⟦half_angle_2⟧|", "abbreviations": []}}, "idle_radius": {value: function value({feed, half_angle_1, half_angle_2}) {
+, ...{"result": "lip_height_difference", "givens": ["radius", "half_angle_1", "half_angle_2"], "conditions": [], "formula_text": "h_Δ = r·|cot κ_1 − cot κ_2|", "text": "⟦radius⟧·|cot ⟦half_angle_1⟧ − cot ⟦half_angle_2⟧|", "abbreviations": []}};
+// relation idle_radius
+numbers.relations.idle_radius = {value: function value({feed, half_angle_1, half_angle_2}) {
   const v0 = (1/180)*Math.PI;
   return (1/2)*feed/Math.abs(1/Math.tan(half_angle_2*v0) - 1/Math.tan(half_angle_1*v0));
 }
@@ -410,67 +521,89 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v0 = (1/180)*Math.PI;
   return [Math.pow(half_angle_1*v0 - half_angle_2*v0, 2)];
 }
-, ...{"result": "idle_radius", "givens": ["feed", "half_angle_1", "half_angle_2"], "conditions": [{"says": "both half angles are {half_angle_1}: both lips cut at every radius, so there is no place where one stops", "allows_zero": false}], "formula_text": "r_i = f/(2·|cot κ_1 − cot κ_2|)", "text": "⟦feed⟧/(2·|cot ⟦half_angle_1⟧ − cot ⟦half_angle_2⟧|)", "abbreviations": []}}, "rolled_reading": {value: function value({point_angle, roll_angle}) {
+, ...{"result": "idle_radius", "givens": ["feed", "half_angle_1", "half_angle_2"], "conditions": [{"says": "both half angles are {half_angle_1}: both lips cut at every radius, so there is no place where one stops", "allows_zero": false}], "formula_text": "r_i = f/(2·|cot κ_1 − cot κ_2|)", "text": "⟦feed⟧/(2·|cot ⟦half_angle_1⟧ − cot ⟦half_angle_2⟧|)", "abbreviations": []}};
+// relation rolled_reading
+numbers.relations.rolled_reading = {value: function value({point_angle, roll_angle}) {
   return 360*Math.atan(Math.cos((1/180)*Math.PI*roll_angle)*Math.tan((1/360)*Math.PI*point_angle))/Math.PI;
 }
 , margins: function margins({point_angle, roll_angle}) {
   return [];
 }
-, ...{"result": "rolled_reading", "givens": ["point_angle", "roll_angle"], "conditions": [], "formula_text": "A_ρ = 2·atan(cos ρ·tan κ)", "text": "2·atan(cos ⟦roll_angle⟧·tan ⟦kappa⟧)", "abbreviations": ["kappa"]}}, "chisel_ratio": {value: function value({chisel_edge_length, diameter}) {
+, ...{"result": "rolled_reading", "givens": ["point_angle", "roll_angle"], "conditions": [], "formula_text": "A_ρ = 2·atan(cos ρ·tan κ)", "text": "2·atan(cos ⟦roll_angle⟧·tan ⟦kappa⟧)", "abbreviations": ["kappa"]}};
+// relation chisel_ratio
+numbers.relations.chisel_ratio = {value: function value({chisel_edge_length, diameter}) {
   return chisel_edge_length/diameter;
 }
 , margins: function margins({chisel_edge_length, diameter}) {
   return [];
 }
-, ...{"result": "chisel_ratio", "givens": ["chisel_edge_length", "diameter"], "conditions": [], "formula_text": "c = C/D", "text": "⟦chisel_edge_length⟧/⟦diameter⟧", "abbreviations": []}}, "torque_factor": {value: function value({chisel_ratio}) {
+, ...{"result": "chisel_ratio", "givens": ["chisel_edge_length", "diameter"], "conditions": [], "formula_text": "c = C/D", "text": "⟦chisel_edge_length⟧/⟦diameter⟧", "abbreviations": []}};
+// relation torque_factor
+numbers.relations.torque_factor = {value: function value({chisel_ratio}) {
   return (16/5)*Math.pow(chisel_ratio, 9/5) + (1 - Math.pow(chisel_ratio, 2))/Math.pow(chisel_ratio + 1, 1/5);
 }
 , margins: function margins({chisel_ratio}) {
   return [2/5 - chisel_ratio];
 }
-, ...{"result": "torque_factor", "givens": ["chisel_ratio"], "conditions": [{"says": "a chisel edge of {chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "A_M = 3.2·c^1.8 + (1 − c²)/(c + 1)^0.2", "text": "3.2·⟦chisel_ratio⟧^1.8 + (1 − ⟦chisel_ratio⟧²)/(⟦chisel_ratio⟧ + 1)^0.2", "abbreviations": []}}, "thrust_factor": {value: function value({chisel_ratio}) {
+, ...{"result": "torque_factor", "givens": ["chisel_ratio"], "conditions": [{"says": "a chisel edge of {chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "A_M = 3.2·c^1.8 + (1 − c²)/(c + 1)^0.2", "text": "3.2·⟦chisel_ratio⟧^1.8 + (1 − ⟦chisel_ratio⟧²)/(⟦chisel_ratio⟧ + 1)^0.2", "abbreviations": []}};
+// relation thrust_factor
+numbers.relations.thrust_factor = {value: function value({chisel_ratio}) {
   return (11/5)*Math.pow(chisel_ratio, 4/5) + (1 - chisel_ratio)/Math.pow(chisel_ratio + 1, 1/5);
 }
 , margins: function margins({chisel_ratio}) {
   return [2/5 - chisel_ratio];
 }
-, ...{"result": "thrust_factor", "givens": ["chisel_ratio"], "conditions": [{"says": "a chisel edge of {chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "B_T = 2.2·c^0.8 + (1 − c)/(c + 1)^0.2", "text": "2.2·⟦chisel_ratio⟧^0.8 + (1 − ⟦chisel_ratio⟧)/(⟦chisel_ratio⟧ + 1)^0.2", "abbreviations": []}}, "chisel_thrust_factor": {value: function value({chisel_ratio}) {
+, ...{"result": "thrust_factor", "givens": ["chisel_ratio"], "conditions": [{"says": "a chisel edge of {chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "B_T = 2.2·c^0.8 + (1 − c)/(c + 1)^0.2", "text": "2.2·⟦chisel_ratio⟧^0.8 + (1 − ⟦chisel_ratio⟧)/(⟦chisel_ratio⟧ + 1)^0.2", "abbreviations": []}};
+// relation chisel_thrust_factor
+numbers.relations.chisel_thrust_factor = {value: function value({chisel_ratio}) {
   return Math.pow(chisel_ratio, 2);
 }
 , margins: function margins({chisel_ratio}) {
   return [2/5 - chisel_ratio];
 }
-, ...{"result": "chisel_thrust_factor", "givens": ["chisel_ratio"], "conditions": [{"says": "a chisel edge of {chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "J_T = c²", "text": "⟦chisel_ratio⟧²", "abbreviations": []}}, "reference_torque_factor": {value: function value({reference_chisel_ratio}) {
+, ...{"result": "chisel_thrust_factor", "givens": ["chisel_ratio"], "conditions": [{"says": "a chisel edge of {chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "J_T = c²", "text": "⟦chisel_ratio⟧²", "abbreviations": []}};
+// relation reference_torque_factor
+numbers.relations.reference_torque_factor = {value: function value({reference_chisel_ratio}) {
   return (16/5)*Math.pow(reference_chisel_ratio, 9/5) + (1 - Math.pow(reference_chisel_ratio, 2))/Math.pow(reference_chisel_ratio + 1, 1/5);
 }
 , margins: function margins({reference_chisel_ratio}) {
   return [2/5 - reference_chisel_ratio];
 }
-, ...{"result": "reference_torque_factor", "givens": ["reference_chisel_ratio"], "conditions": [{"says": "a chisel edge of {reference_chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "A_0 = 3.2·c_0^1.8 + (1 − c_0²)/(c_0 + 1)^0.2", "text": "3.2·⟦reference_chisel_ratio⟧^1.8 + (1 − ⟦reference_chisel_ratio⟧²)/(⟦reference_chisel_ratio⟧ + 1)^0.2", "abbreviations": []}}, "reference_thrust_factor": {value: function value({reference_chisel_ratio}) {
+, ...{"result": "reference_torque_factor", "givens": ["reference_chisel_ratio"], "conditions": [{"says": "a chisel edge of {reference_chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "A_0 = 3.2·c_0^1.8 + (1 − c_0²)/(c_0 + 1)^0.2", "text": "3.2·⟦reference_chisel_ratio⟧^1.8 + (1 − ⟦reference_chisel_ratio⟧²)/(⟦reference_chisel_ratio⟧ + 1)^0.2", "abbreviations": []}};
+// relation reference_thrust_factor
+numbers.relations.reference_thrust_factor = {value: function value({reference_chisel_ratio}) {
   return (11/5)*Math.pow(reference_chisel_ratio, 4/5) + (1 - reference_chisel_ratio)/Math.pow(reference_chisel_ratio + 1, 1/5);
 }
 , margins: function margins({reference_chisel_ratio}) {
   return [2/5 - reference_chisel_ratio];
 }
-, ...{"result": "reference_thrust_factor", "givens": ["reference_chisel_ratio"], "conditions": [{"says": "a chisel edge of {reference_chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "B_0 = 2.2·c_0^0.8 + (1 − c_0)/(c_0 + 1)^0.2", "text": "2.2·⟦reference_chisel_ratio⟧^0.8 + (1 − ⟦reference_chisel_ratio⟧)/(⟦reference_chisel_ratio⟧ + 1)^0.2", "abbreviations": []}}, "reference_chisel_thrust_factor": {value: function value({reference_chisel_ratio}) {
+, ...{"result": "reference_thrust_factor", "givens": ["reference_chisel_ratio"], "conditions": [{"says": "a chisel edge of {reference_chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "B_0 = 2.2·c_0^0.8 + (1 − c_0)/(c_0 + 1)^0.2", "text": "2.2·⟦reference_chisel_ratio⟧^0.8 + (1 − ⟦reference_chisel_ratio⟧)/(⟦reference_chisel_ratio⟧ + 1)^0.2", "abbreviations": []}};
+// relation reference_chisel_thrust_factor
+numbers.relations.reference_chisel_thrust_factor = {value: function value({reference_chisel_ratio}) {
   return Math.pow(reference_chisel_ratio, 2);
 }
 , margins: function margins({reference_chisel_ratio}) {
   return [2/5 - reference_chisel_ratio];
 }
-, ...{"result": "reference_chisel_thrust_factor", "givens": ["reference_chisel_ratio"], "conditions": [{"says": "a chisel edge of {reference_chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "J_0 = c_0²", "text": "⟦reference_chisel_ratio⟧²", "abbreviations": []}}, "thrust": {value: function value({diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor}) {
+, ...{"result": "reference_chisel_thrust_factor", "givens": ["reference_chisel_ratio"], "conditions": [{"says": "a chisel edge of {reference_chisel_ratio} of the diameter is longer than any in the handbook's table, which ends at 0.4; a standard drill has 0.18, a split point 0.03", "allows_zero": true}], "formula_text": "J_0 = c_0²", "text": "⟦reference_chisel_ratio⟧²", "abbreviations": []}};
+// relation thrust
+numbers.relations.thrust = {value: function value({diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor}) {
   return material_factor*tool_wear_factor*((17237/2500000)*chisel_thrust_factor*Math.pow(diameter, 2) + (5029/100000)*thrust_factor*Math.pow(diameter*feed, 4/5));
 }
 , margins: function margins({diameter, feed, material_factor, tool_wear_factor, thrust_factor, chisel_thrust_factor}) {
   return [];
 }
-, ...{"result": "thrust", "givens": ["diameter", "feed", "material_factor", "tool_wear_factor", "thrust_factor", "chisel_thrust_factor"], "conditions": [], "formula_text": "T = K_d·k_w·(0.0068948·J_T·D² + 0.05029·B_T·(D·f)^0.8)", "text": "⟦material_factor⟧·⟦tool_wear_factor⟧·(0.0068948·⟦chisel_thrust_factor⟧·⟦diameter⟧² + 0.05029·⟦thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)", "abbreviations": []}}, "torque": {value: function value({diameter, feed, material_factor, tool_wear_factor, torque_factor}) {
+, ...{"result": "thrust", "givens": ["diameter", "feed", "material_factor", "tool_wear_factor", "thrust_factor", "chisel_thrust_factor"], "conditions": [], "formula_text": "T = K_d·k_w·(0.0068948·J_T·D² + 0.05029·B_T·(D·f)^0.8)", "text": "⟦material_factor⟧·⟦tool_wear_factor⟧·(0.0068948·⟦chisel_thrust_factor⟧·⟦diameter⟧² + 0.05029·⟦thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)", "abbreviations": []}};
+// relation torque
+numbers.relations.torque = {value: function value({diameter, feed, material_factor, tool_wear_factor, torque_factor}) {
   return (5029/200000000)*Math.pow(diameter, 9/5)*Math.pow(feed, 4/5)*material_factor*tool_wear_factor*torque_factor;
 }
 , margins: function margins({diameter, feed, material_factor, tool_wear_factor, torque_factor}) {
   return [];
 }
-, ...{"result": "torque", "givens": ["diameter", "feed", "material_factor", "tool_wear_factor", "torque_factor"], "conditions": [], "formula_text": "M = 0.000025145·D^1.8·f^0.8·K_d·k_w·A_M", "text": "0.000025145·⟦diameter⟧^1.8·⟦feed⟧^0.8·⟦material_factor⟧·⟦tool_wear_factor⟧·⟦torque_factor⟧", "abbreviations": []}}, "thrust_ratio": {value: function value({diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor}) {
+, ...{"result": "torque", "givens": ["diameter", "feed", "material_factor", "tool_wear_factor", "torque_factor"], "conditions": [], "formula_text": "M = 0.000025145·D^1.8·f^0.8·K_d·k_w·A_M", "text": "0.000025145·⟦diameter⟧^1.8·⟦feed⟧^0.8·⟦material_factor⟧·⟦tool_wear_factor⟧·⟦torque_factor⟧", "abbreviations": []}};
+// relation thrust_ratio
+numbers.relations.thrust_ratio = {value: function value({diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor}) {
   const v0 = (17237/2500000)*Math.pow(diameter, 2);
   const v1 = (5029/100000)*Math.pow(diameter*feed, 4/5);
   return (chisel_thrust_factor*v0 + thrust_factor*v1)/(reference_chisel_thrust_factor*v0 + reference_thrust_factor*v1);
@@ -478,75 +611,99 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
 , margins: function margins({diameter, feed, thrust_factor, chisel_thrust_factor, reference_thrust_factor, reference_chisel_thrust_factor}) {
   return [];
 }
-, ...{"result": "thrust_ratio", "givens": ["diameter", "feed", "thrust_factor", "chisel_thrust_factor", "reference_thrust_factor", "reference_chisel_thrust_factor"], "conditions": [], "formula_text": "q_T = (0.0068948·J_T·D² + 0.05029·B_T·(D·f)^0.8)/(0.0068948·D²·J_0 + 0.05029·B_0·(D·f)^0.8)", "text": "(0.0068948·⟦chisel_thrust_factor⟧·⟦diameter⟧² + 0.05029·⟦thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)/(0.0068948·⟦diameter⟧²·⟦reference_chisel_thrust_factor⟧ + 0.05029·⟦reference_thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)", "abbreviations": []}}, "torque_ratio": {value: function value({torque_factor, reference_torque_factor}) {
+, ...{"result": "thrust_ratio", "givens": ["diameter", "feed", "thrust_factor", "chisel_thrust_factor", "reference_thrust_factor", "reference_chisel_thrust_factor"], "conditions": [], "formula_text": "q_T = (0.0068948·J_T·D² + 0.05029·B_T·(D·f)^0.8)/(0.0068948·D²·J_0 + 0.05029·B_0·(D·f)^0.8)", "text": "(0.0068948·⟦chisel_thrust_factor⟧·⟦diameter⟧² + 0.05029·⟦thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)/(0.0068948·⟦diameter⟧²·⟦reference_chisel_thrust_factor⟧ + 0.05029·⟦reference_thrust_factor⟧·(⟦diameter⟧·⟦feed⟧)^0.8)", "abbreviations": []}};
+// relation torque_ratio
+numbers.relations.torque_ratio = {value: function value({torque_factor, reference_torque_factor}) {
   return torque_factor/reference_torque_factor;
 }
 , margins: function margins({torque_factor, reference_torque_factor}) {
   return [];
 }
-, ...{"result": "torque_ratio", "givens": ["torque_factor", "reference_torque_factor"], "conditions": [], "formula_text": "q_M = A_M/A_0", "text": "⟦torque_factor⟧/⟦reference_torque_factor⟧", "abbreviations": []}}, "power": {value: function value({torque, spindle_speed}) {
+, ...{"result": "torque_ratio", "givens": ["torque_factor", "reference_torque_factor"], "conditions": [], "formula_text": "q_M = A_M/A_0", "text": "⟦torque_factor⟧/⟦reference_torque_factor⟧", "abbreviations": []}};
+// relation power
+numbers.relations.power = {value: function value({torque, spindle_speed}) {
   return (1/30000)*Math.PI*spindle_speed*torque;
 }
 , margins: function margins({torque, spindle_speed}) {
   return [];
 }
-, ...{"result": "power", "givens": ["torque", "spindle_speed"], "conditions": [], "formula_text": "P = π·n·M/30000", "text": "π·⟦spindle_speed⟧·⟦torque⟧/30000", "abbreviations": []}}, "motor_power": {value: function value({power, efficiency}) {
+, ...{"result": "power", "givens": ["torque", "spindle_speed"], "conditions": [], "formula_text": "P = π·n·M/30000", "text": "π·⟦spindle_speed⟧·⟦torque⟧/30000", "abbreviations": []}};
+// relation motor_power
+numbers.relations.motor_power = {value: function value({power, efficiency}) {
   return power/efficiency;
 }
 , margins: function margins({power, efficiency}) {
   return [];
 }
-, ...{"result": "motor_power", "givens": ["power", "efficiency"], "conditions": [], "formula_text": "P_m = P/e_m", "text": "⟦power⟧/⟦efficiency⟧", "abbreviations": []}}, "chip_thickness": {value: function value({feed, point_angle}) {
+, ...{"result": "motor_power", "givens": ["power", "efficiency"], "conditions": [], "formula_text": "P_m = P/e_m", "text": "⟦power⟧/⟦efficiency⟧", "abbreviations": []}};
+// relation chip_thickness
+numbers.relations.chip_thickness = {value: function value({feed, point_angle}) {
   return (1/2)*feed*Math.sin((1/360)*Math.PI*point_angle);
 }
 , margins: function margins({feed, point_angle}) {
   return [];
 }
-, ...{"result": "chip_thickness", "givens": ["feed", "point_angle"], "conditions": [], "formula_text": "h_c = f·sin(κ)/2", "text": "⟦feed⟧·sin(⟦kappa⟧)/2", "abbreviations": ["kappa"]}}, "chip_width": {value: function value({diameter, point_angle, web, chisel_edge_angle}) {
+, ...{"result": "chip_thickness", "givens": ["feed", "point_angle"], "conditions": [], "formula_text": "h_c = f·sin(κ)/2", "text": "⟦feed⟧·sin(⟦kappa⟧)/2", "abbreviations": ["kappa"]}};
+// relation chip_width
+numbers.relations.chip_width = {value: function value({diameter, point_angle, web, chisel_edge_angle}) {
   return ((1/2)*web/Math.tan((1/180)*Math.PI*chisel_edge_angle) + Math.sqrt((1/4)*Math.pow(diameter, 2) - 1/4*Math.pow(web, 2)))/Math.sin((1/360)*Math.PI*point_angle);
 }
 , margins: function margins({diameter, point_angle, web, chisel_edge_angle}) {
   const v0 = -web;
   return [diameter + v0, diameter*Math.sin((1/180)*Math.PI*chisel_edge_angle) + v0];
 }
-, ...{"result": "chip_width", "givens": ["diameter", "point_angle", "web", "chisel_edge_angle"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}, {"says": "a chisel edge at {chisel_edge_angle} across a web of {web} would reach past the drill, diameter {diameter}: no lip is left; use a thinner web or a chisel edge angle nearer 120° to 135°", "allows_zero": false}], "formula_text": "b_c = (√(R² − t²) − t·cot δ)/sin κ", "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)/sin ⟦kappa⟧", "abbreviations": ["R", "t", "kappa", "delta"]}}, "specific_cutting_force": {value: function value({specific_force_at_1_mm, chip_thickness, chip_thickness_exponent}) {
+, ...{"result": "chip_width", "givens": ["diameter", "point_angle", "web", "chisel_edge_angle"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}, {"says": "a chisel edge at {chisel_edge_angle} across a web of {web} would reach past the drill, diameter {diameter}: no lip is left; use a thinner web or a chisel edge angle nearer 120° to 135°", "allows_zero": false}], "formula_text": "b_c = (√(R² − t²) − t·cot δ)/sin κ", "text": "(√(⟦R⟧² − ⟦t⟧²) − ⟦t⟧·cot ⟦delta⟧)/sin ⟦kappa⟧", "abbreviations": ["R", "t", "kappa", "delta"]}};
+// relation specific_cutting_force
+numbers.relations.specific_cutting_force = {value: function value({specific_force_at_1_mm, chip_thickness, chip_thickness_exponent}) {
   return Math.pow(chip_thickness, -chip_thickness_exponent)*specific_force_at_1_mm;
 }
 , margins: function margins({specific_force_at_1_mm, chip_thickness, chip_thickness_exponent}) {
   return [];
 }
-, ...{"result": "specific_cutting_force", "givens": ["specific_force_at_1_mm", "chip_thickness", "chip_thickness_exponent"], "conditions": [], "formula_text": "k_c = k_1/h_c^m_c", "text": "⟦specific_force_at_1_mm⟧/⟦chip_thickness⟧^⟦chip_thickness_exponent⟧", "abbreviations": []}}, "torque_specific_force": {value: function value({specific_cutting_force, feed, diameter}) {
+, ...{"result": "specific_cutting_force", "givens": ["specific_force_at_1_mm", "chip_thickness", "chip_thickness_exponent"], "conditions": [], "formula_text": "k_c = k_1/h_c^m_c", "text": "⟦specific_force_at_1_mm⟧/⟦chip_thickness⟧^⟦chip_thickness_exponent⟧", "abbreviations": []}};
+// relation torque_specific_force
+numbers.relations.torque_specific_force = {value: function value({specific_cutting_force, feed, diameter}) {
   return (1/8000)*Math.pow(diameter, 2)*feed*specific_cutting_force;
 }
 , margins: function margins({specific_cutting_force, feed, diameter}) {
   return [];
 }
-, ...{"result": "torque", "givens": ["specific_cutting_force", "feed", "diameter"], "conditions": [], "formula_text": "M = 0.000125·D²·f·k_c", "text": "0.000125·⟦diameter⟧²·⟦feed⟧·⟦specific_cutting_force⟧", "abbreviations": []}}, "stock_for_angle_change": {value: function value({diameter, point_angle, new_point_angle}) {
+, ...{"result": "torque", "givens": ["specific_cutting_force", "feed", "diameter"], "conditions": [], "formula_text": "M = 0.000125·D²·f·k_c", "text": "0.000125·⟦diameter⟧²·⟦feed⟧·⟦specific_cutting_force⟧", "abbreviations": []}};
+// relation stock_for_angle_change
+numbers.relations.stock_for_angle_change = {value: function value({diameter, point_angle, new_point_angle}) {
   const v0 = (1/360)*Math.PI;
   return (1/2)*diameter*Math.abs(1/Math.tan(point_angle*v0) - 1/Math.tan(new_point_angle*v0));
 }
 , margins: function margins({diameter, point_angle, new_point_angle}) {
   return [];
 }
-, ...{"result": "stock", "givens": ["diameter", "point_angle", "new_point_angle"], "conditions": [], "formula_text": "Δ = R·|cot κ − cot κ′|", "text": "⟦R⟧·|cot ⟦kappa⟧ − cot ⟦kappa_new⟧|", "abbreviations": ["R", "kappa", "kappa_new"]}}, "stock_for_wear_land": {value: function value({wear_land, lip_relief}) {
+, ...{"result": "stock", "givens": ["diameter", "point_angle", "new_point_angle"], "conditions": [], "formula_text": "Δ = R·|cot κ − cot κ′|", "text": "⟦R⟧·|cot ⟦kappa⟧ − cot ⟦kappa_new⟧|", "abbreviations": ["R", "kappa", "kappa_new"]}};
+// relation stock_for_wear_land
+numbers.relations.stock_for_wear_land = {value: function value({wear_land, lip_relief}) {
   return wear_land*Math.tan((1/180)*Math.PI*lip_relief);
 }
 , margins: function margins({wear_land, lip_relief}) {
   return [];
 }
-, ...{"result": "stock", "givens": ["wear_land", "lip_relief"], "conditions": [], "formula_text": "Δ = b·tan α_f", "text": "⟦wear_land⟧·tan ⟦lip_relief⟧", "abbreviations": []}}, "stock_for_worn_corner": {value: function value({worn_margin}) {
+, ...{"result": "stock", "givens": ["wear_land", "lip_relief"], "conditions": [], "formula_text": "Δ = b·tan α_f", "text": "⟦wear_land⟧·tan ⟦lip_relief⟧", "abbreviations": []}};
+// relation stock_for_worn_corner
+numbers.relations.stock_for_worn_corner = {value: function value({worn_margin}) {
   return worn_margin;
 }
 , margins: function margins({worn_margin}) {
   return [];
 }
-, ...{"result": "stock", "givens": ["worn_margin"], "conditions": [], "formula_text": "Δ = m", "text": "⟦worn_margin⟧", "abbreviations": []}}, "stock_for_chip": {value: function value({chip_depth, point_angle}) {
+, ...{"result": "stock", "givens": ["worn_margin"], "conditions": [], "formula_text": "Δ = m", "text": "⟦worn_margin⟧", "abbreviations": []}};
+// relation stock_for_chip
+numbers.relations.stock_for_chip = {value: function value({chip_depth, point_angle}) {
   return chip_depth/Math.sin((1/360)*Math.PI*point_angle);
 }
 , margins: function margins({chip_depth, point_angle}) {
   return [];
 }
-, ...{"result": "stock", "givens": ["chip_depth", "point_angle"], "conditions": [], "formula_text": "Δ = c_l/sin κ", "text": "⟦chip_depth⟧/sin ⟦kappa⟧", "abbreviations": ["kappa"]}}, "tip_stock": {value: function value({corner_stock, diameter, point_angle, new_point_angle}) {
+, ...{"result": "stock", "givens": ["chip_depth", "point_angle"], "conditions": [], "formula_text": "Δ = c_l/sin κ", "text": "⟦chip_depth⟧/sin ⟦kappa⟧", "abbreviations": ["kappa"]}};
+// relation tip_stock
+numbers.relations.tip_stock = {value: function value({corner_stock, diameter, point_angle, new_point_angle}) {
   const v0 = (1/360)*Math.PI;
   return corner_stock + (1/2)*diameter*(1/Math.tan(point_angle*v0) - 1/Math.tan(new_point_angle*v0));
 }
@@ -554,30 +711,37 @@ relations: {"point_height": {value: function value({diameter, point_angle}) {
   const v0 = (1/360)*Math.PI;
   return [corner_stock + (1/2)*diameter*(1/Math.tan(point_angle*v0) - 1/Math.tan(new_point_angle*v0))];
 }
-, ...{"result": "tip_stock", "givens": ["corner_stock", "diameter", "point_angle", "new_point_angle"], "conditions": [{"says": "a sharper point of {new_point_angle} already takes more than {corner_stock} off the corners while the tip stays; nothing more has to come off the tip", "allows_zero": true}], "formula_text": "Δ_t = R·(cot κ − cot κ′) + Δ_c", "text": "⟦R⟧·(cot ⟦kappa⟧ − cot ⟦kappa_new⟧) + ⟦corner_stock⟧", "abbreviations": ["R", "kappa", "kappa_new"]}}, "regrinds_left": {value: function value({usable_length, stock}) {
+, ...{"result": "tip_stock", "givens": ["corner_stock", "diameter", "point_angle", "new_point_angle"], "conditions": [{"says": "a sharper point of {new_point_angle} already takes more than {corner_stock} off the corners while the tip stays; nothing more has to come off the tip", "allows_zero": true}], "formula_text": "Δ_t = R·(cot κ − cot κ′) + Δ_c", "text": "⟦R⟧·(cot ⟦kappa⟧ − cot ⟦kappa_new⟧) + ⟦corner_stock⟧", "abbreviations": ["R", "kappa", "kappa_new"]}};
+// relation regrinds_left
+numbers.relations.regrinds_left = {value: function value({usable_length, stock}) {
   return usable_length/stock;
 }
 , margins: function margins({usable_length, stock}) {
   return [stock];
 }
-, ...{"result": "regrinds_left", "givens": ["usable_length", "stock"], "conditions": [{"says": "with a stock of {stock} nothing is ground off, so the drill would last for ever; give the stock of one regrind", "allows_zero": false}], "formula_text": "N = l_u/Δ", "text": "⟦usable_length⟧/⟦stock⟧", "abbreviations": []}}, "length_removed_by_regrinds": {value: function value({regrinds, stock}) {
+, ...{"result": "regrinds_left", "givens": ["usable_length", "stock"], "conditions": [{"says": "with a stock of {stock} nothing is ground off, so the drill would last for ever; give the stock of one regrind", "allows_zero": false}], "formula_text": "N = l_u/Δ", "text": "⟦usable_length⟧/⟦stock⟧", "abbreviations": []}};
+// relation length_removed_by_regrinds
+numbers.relations.length_removed_by_regrinds = {value: function value({regrinds, stock}) {
   return regrinds*stock;
 }
 , margins: function margins({regrinds, stock}) {
   return [];
 }
-, ...{"result": "length_removed", "givens": ["regrinds", "stock"], "conditions": [], "formula_text": "ΔL = i·Δ", "text": "⟦regrinds⟧·⟦stock⟧", "abbreviations": []}}, "length_until_thinning": {value: function value({web_ratio_limit, diameter, web, web_taper}) {
+, ...{"result": "length_removed", "givens": ["regrinds", "stock"], "conditions": [], "formula_text": "ΔL = i·Δ", "text": "⟦regrinds⟧·⟦stock⟧", "abbreviations": []}};
+// relation length_until_thinning
+numbers.relations.length_until_thinning = {value: function value({web_ratio_limit, diameter, web, web_taper}) {
   return (diameter*web_ratio_limit - web)/web_taper;
 }
 , margins: function margins({web_ratio_limit, diameter, web, web_taper}) {
   const v0 = -web;
   return [diameter + v0, diameter*web_ratio_limit + v0, web_taper];
 }
-, ...{"result": "length_removed", "givens": ["web_ratio_limit", "diameter", "web", "web_taper"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}, {"says": "the web, {web}, is already thicker than {web_ratio_limit} of the diameter, {diameter}: thin it now", "allows_zero": true}, {"says": "a web without taper, {web_taper}, never thickens; 0.014 mm for each millimetre is usual", "allows_zero": false}], "formula_text": "ΔL = (D·u_m − W)/τ", "text": "(⟦diameter⟧·⟦web_ratio_limit⟧ − ⟦web⟧)/⟦web_taper⟧", "abbreviations": []}}, "take_off_correction": {value: function value({stock, length_before, length_after}) {
+, ...{"result": "length_removed", "givens": ["web_ratio_limit", "diameter", "web", "web_taper"], "conditions": [{"says": "web {web} is not thinner than the drill, diameter {diameter}; about an eighth of the diameter is usual", "allows_zero": false}, {"says": "the web, {web}, is already thicker than {web_ratio_limit} of the diameter, {diameter}: thin it now", "allows_zero": true}, {"says": "a web without taper, {web_taper}, never thickens; 0.014 mm for each millimetre is usual", "allows_zero": false}], "formula_text": "ΔL = (D·u_m − W)/τ", "text": "(⟦diameter⟧·⟦web_ratio_limit⟧ − ⟦web⟧)/⟦web_taper⟧", "abbreviations": []}};
+// relation take_off_correction
+numbers.relations.take_off_correction = {value: function value({stock, length_before, length_after}) {
   return length_after - length_before + stock;
 }
 , margins: function margins({stock, length_before, length_after}) {
   return [-length_after + length_before];
 }
-, ...{"result": "take_off_correction", "givens": ["stock", "length_before", "length_after"], "conditions": [{"says": "the drill is longer after grinding, {length_after}, than before, {length_before}; the two lengths are probably the wrong way round", "allows_zero": true}], "formula_text": "Δ_k = l_2 + Δ − l_1", "text": "⟦length_after⟧ + ⟦stock⟧ − ⟦length_before⟧", "abbreviations": []}}},
-};
+, ...{"result": "take_off_correction", "givens": ["stock", "length_before", "length_after"], "conditions": [{"says": "the drill is longer after grinding, {length_after}, than before, {length_before}; the two lengths are probably the wrong way round", "allows_zero": true}], "formula_text": "Δ_k = l_2 + Δ − l_1", "text": "⟦length_after⟧ + ⟦stock⟧ − ⟦length_before⟧", "abbreviations": []}};
