@@ -6,7 +6,7 @@ import re
 from collections.abc import Mapping
 
 RELATION = "// relation "
-"""Starts the part of the JavaScript edition that belongs to one relation, so that a page can carry only what it needs."""
+"""Starts the part of numbers.js that belongs to one relation, so that a page can carry only what it needs."""
 
 _PLACEHOLDER = re.compile(r"⟦(\w+)⟧")
 
