@@ -18,7 +18,6 @@ _ALSO_SAID: Mapping[str, str] = {
     "clearance": "relief",
     "tip": "point height",
     "deep": "depth",
-    "long": "length",
     "tall": "height",
     "high": "height",
     "force": "thrust",
@@ -44,9 +43,13 @@ _ALSO_SAID: Mapping[str, str] = {
     "ribbon": "idle lip",
     "chipped": "chip stock",
     "due": "until",
+    "rubs": "working relief",
+    "rub": "working relief",
+    "grabs": "rake",
+    "grab": "rake",
 }
 _SMALL_WORDS = frozenset(
-    re.findall(r"\w+", "a an and at by does do for from how i is it many much my of on the to what which with")
+    re.findall(r"\w+", "a an and at by does do for from how i is it many much my of on drill the to what which with")
 )
 
 
@@ -75,17 +78,25 @@ def find(words: str, book: Mapping[str, Relation]) -> Found:
     Raises LearnerError when none does.
     """
     asked = _words(words)
-    scores = {name: sum(_score(word, relation) for word in asked) for name, relation in book.items()}
+    scores = {name: _fit(asked, relation) for name, relation in book.items()}
     best = sorted((name for name in book if scores[name] > 0), key=lambda name: -scores[name])
     if not best:
         raise LearnerError(f"no relation speaks of {words!r}; try a quantity, such as 'lip length' or 'chisel edge'")
     return Found(words, tuple(book[name] for name in best[:6]))
 
 
+def _fit(asked: list[str], relation: Relation) -> float:
+    term = re.findall(r"[a-z]+", relation.result.term.lower())
+    # A term that says more than was asked fits less: "lip length" is the lip length before the thinned lip length.
+    share = sum(any(_mentions(word, of) for word in asked) for of in term) / len(term)
+    return sum(_score(word, relation) for word in asked) + 12.0 * share
+
+
 def _words(said: str) -> list[str]:
     spoken = said.lower().replace("_", " ")
     for phrase, term in _ALSO_SAID.items():
         spoken = re.sub(rf"\b{phrase}\b", f"{phrase} {term}", spoken)
+    spoken = re.sub(r"\blong\b", "length", spoken)
     return [word for word in re.findall(r"[a-z]+", spoken) if word not in _SMALL_WORDS]
 
 

@@ -41,6 +41,11 @@ def test_words_of_the_shop(words: str, name: str) -> None:
     assert name in [r.name for r in find(words).relations[:3]]
 
 
+@pytest.mark.parametrize(("words", "name"), [("how long is the lip", "lip_length"), ("tip height", "point_height")])
+def test_the_plain_one_comes_first(words: str, name: str) -> None:
+    assert find(words).relations[0].name == name
+
+
 def test_shown_as_text_and_table() -> None:
     found = find("lip length <b>")
     assert "lip_length(diameter, point_angle, web, chisel_edge_angle)" in repr(found)
