@@ -10,14 +10,16 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import pytest
-from hypothesis import settings
+from hypothesis import HealthCheck, settings
 
 if TYPE_CHECKING:
     from playwright.sync_api import Browser
 
-# Enough to notice a broken law on every run; `--hypothesis-profile=thorough` looks harder, for changes to a law itself.
-settings.register_profile("usual", max_examples=25, deadline=None)
-settings.register_profile("thorough", max_examples=500, deadline=None)
+# The same drills on every run and every machine, so that a failure is somebody's change and never chance;
+# `--hypothesis-profile=thorough` looks further, and elsewhere each time: for changes to a law itself.
+_SLOW = [HealthCheck.too_slow]
+settings.register_profile("usual", max_examples=25, deadline=None, derandomize=True, suppress_health_check=_SLOW)
+settings.register_profile("thorough", max_examples=500, deadline=None, suppress_health_check=_SLOW)
 settings.load_profile("usual")
 
 PROJECT = Path(__file__).parents[1]

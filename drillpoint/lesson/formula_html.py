@@ -17,6 +17,9 @@ from sympy.core.function import AppliedUndef
 from sympy.printing.precedence import PRECEDENCE
 from sympy.printing.str import StrPrinter
 
+from drillpoint.quantities import plain_number
+from drillpoint.relation.printing import with_decimals
+
 Spelling = Callable[[str], str]
 
 _BOX = "display:inline-block;vertical-align:middle;text-align:center;margin:0 0.15em;line-height:1.3"
@@ -28,7 +31,7 @@ _UNDER_ROOT = "border-top:1px solid;padding:0 0.1em"
 
 def as_html(expression: Any, spelling: Spelling) -> str:
     """The expression as HTML; `spelling` says how the symbol of a name is written, as plain text."""
-    return str(_Html(spelling).doprint(expression))
+    return str(_Html(spelling).doprint(with_decimals(expression)))
 
 
 def letter_html(symbol: str) -> str:
@@ -56,6 +59,9 @@ class _Html(StrPrinter):
 
     def _print_Pi(self, expr: Any) -> str:
         return "180°"
+
+    def _print_Float(self, expr: Any) -> str:
+        return plain_number(float(expr), 12)
 
     def _print_Rational(self, expr: Any) -> str:
         return self._fraction(sympy.Integer(expr.p), sympy.Integer(expr.q))
@@ -90,7 +96,9 @@ class _Html(StrPrinter):
         inner = self.parenthesize(base, PRECEDENCE["Pow"])
         if base.is_Mul and sympy.fraction(base)[1] != 1:
             inner = f"({self._print(base)})"
-        return f"{inner}<sup>{self._print(power)}</sup>"
+        if power.is_Integer and 0 <= power <= 9:
+            return f"{inner}<sup>{power}</sup>"
+        return f"{inner}<sup>{unseen('^(')}{self._print(power)}{unseen(')')}</sup>"
 
     def _print_Function(self, expr: Any) -> str:
         if isinstance(expr, AppliedUndef) or len(expr.args) != 1:

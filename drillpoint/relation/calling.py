@@ -47,11 +47,18 @@ def plan(relation: Relation, names: frozenset[str]) -> Plan:
     if unknown:
         raise UnknownGiven(_unknown(relation, unknown[0]))
     steps, used = _resolve(relation, names, frozenset())
-    if spare := sorted(names - used):
+    if spare := sorted(names - used - _only_checked(names - used, names)):
         raise UnknownGiven(
             f"{relation.name} does not need {spare[0]} beside {', '.join(sorted(names & used))}; leave one of them out"
         )
     return steps
+
+
+def _only_checked(spare: frozenset[str], names: frozenset[str]) -> frozenset[str]:
+    """Spare sizes that say nothing twice, but can be held against another size: a diameter beside a radius, say."""
+    checked = {name for together in ANY_DRILL if set(together.names) <= names for name in together.names}
+    said_twice = {name for name in spare if any(set(r.givens) <= names for r in _stand_ins().get(name, ()))}
+    return frozenset((spare & checked) - said_twice)
 
 
 def accepted(relation: Relation) -> frozenset[str]:

@@ -29,20 +29,24 @@ def _positive_first(terms: list[Any]) -> list[Any]:
 _RATIO_OF_CIRCLE = sympy.Symbol("#π")
 
 
-def _as_written(expression: Any) -> Any:
-    # Nobody writes 4/5 for an exponent of 0.8, or 2515/100000000 for a small constant.
+def with_decimals(expression: Any) -> Any:
+    """The expression with decimal fractions as such: nobody writes 4/5 for an exponent of 0.8."""
+
     def is_decimal(number: Any) -> bool:
         rest = number.q if number.is_Rational and number.q % 5 == 0 else 0
         while rest and rest % 5 == 0:
             rest //= 5
         return rest > 0 and rest & (rest - 1) == 0
 
+    return sympy.sympify(expression).replace(is_decimal, lambda number: sympy.Float(number, 15))
+
+
+def _as_written(expression: Any) -> Any:
     # Standing alone among angles pi is half a turn; as a factor it is the number.
     def multiplies(product: Any) -> bool:
         return product.is_Mul and product.has(sympy.pi) and bool(product.free_symbols)
 
-    written = sympy.sympify(expression).replace(is_decimal, lambda number: sympy.Float(number, 15))
-    return written.replace(multiplies, _with_number_pi)
+    return with_decimals(expression).replace(multiplies, _with_number_pi)
 
 
 def _with_number_pi(product: Any) -> Any:

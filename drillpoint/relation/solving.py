@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from drillpoint.errors import DrillpointError, Impossible, NoSolution, UnknownGiven
 from drillpoint.quantities import Quantity, nearest, quantity
 from drillpoint.relation.calling import call, completed, numbers, plan, read_scalars, remarks, work_through
+from drillpoint.relation.condition import ANY_DRILL
 from drillpoint.relation.value import Value
 
 if TYPE_CHECKING:
@@ -17,7 +18,7 @@ if TYPE_CHECKING:
 Curve = Callable[[float], float]
 """The result as a function of the unknown; nan where the drill would be impossible."""
 
-_GRID = 200
+_GRID = 300
 
 
 def solve(relation: Relation, unknown: str, knowns: Mapping[str, Any]) -> Value | tuple[Value, ...]:
@@ -41,7 +42,7 @@ def solve(relation: Relation, unknown: str, knowns: Mapping[str, Any]) -> Value 
     known, notes = read_scalars(others)
     target, target_notes = read_scalars({asked: knowns[asked]})
     curve = _curve(relation, unknown, known)
-    roots = _roots(curve, _domain(quantity(unknown)), target[asked])
+    roots = _roots(curve, _domain(quantity(unknown), known), target[asked])
     physical = tuple(root for root in roots if not _cautioned(relation, {**known, unknown: root}))
     if not physical and roots:
         reason = _cautioned(relation, {**known, unknown: roots[0]})[0]
@@ -73,12 +74,19 @@ def _curve(relation: Relation, unknown: str, known: Mapping[str, float]) -> Curv
     return curve
 
 
-def _domain(q: Quantity) -> tuple[float, float]:
+def _domain(q: Quantity, known: Mapping[str, float]) -> tuple[float, float]:
+    """Where to look: what is possible for the quantity, on a drill with what is known."""
     low, high = q.possible.low, q.possible.high
-    return (
-        math.nextafter(low, high) if q.possible.open_low else low,
-        math.nextafter(high, low) if q.possible.open_high else high,
-    )
+    low = math.nextafter(low, high) if q.possible.open_low else low
+    high = math.nextafter(high, low) if q.possible.open_high else high
+    for together in ANY_DRILL:
+        others = [name for name in together.names if name != q.name]
+        if q.name in together.names and all(name in known for name in others):
+            # Such margins are straight lines, so two values of the margin tell where it vanishes.
+            at_nothing, at_one = (together.margin({**known, q.name: x}) for x in (0.0, 1.0))
+            vanishes = at_nothing / (at_nothing - at_one)
+            low, high = (max(low, vanishes), high) if at_one > at_nothing else (low, min(high, vanishes))
+    return (low, high) if low < high else (q.possible.low, q.possible.high)
 
 
 def _grid(low: float, high: float) -> list[float]:
@@ -198,14 +206,15 @@ def _near_turning_point(error: Curve, low: float, high: float, scale: float) -> 
 
 def _none(relation: Relation, unknown: str, target: float, curve: Curve, known: Mapping[str, float]) -> str:
     q, result = quantity(unknown), relation.result
-    reach = [y for x in _grid(*_domain(q)) if not math.isnan(y := curve(x))]
+    reach = [y for x in _grid(*_domain(q, known)) if not math.isnan(y := curve(x))]
     given = ", ".join(f"{name} {quantity(name).show(value, 4)}" for name, value in known.items())
     wanted = f"no {unknown} gives a {result.name} of {result.show(target, 4)}"
     if not reach:
         steps = plan(relation, frozenset({*known, unknown}))
         return f"{wanted}: {_why_never(steps, unknown, known)}"
     least, most = result.show(min(reach), 2), result.show(max(reach), 2)
-    return f"{wanted} with {given}; {unknown} from {q.show_span(q.possible)} reaches {least} to {most}"
+    low, high = (q.show(end, 4) for end in _domain(q, known))
+    return f"{wanted} with {given}; {unknown} from {low} to {high} reaches {least} to {most}"
 
 
 def _why_never(steps: tuple[Relation, ...], unknown: str, known: Mapping[str, float]) -> str:

@@ -61,7 +61,14 @@ def test_the_line_without_styles_means_the_same(name: str) -> None:
     numbers = {s: 0.21 + 0.07 * i for i, s in enumerate(sp.Symbol(n, real=True) for n in names)}
     code = {n: f"q{i}q" for i, n in enumerate(names)}
     shown = re.sub(r"<sup>(\d)</sup>", r"**\1", as_html(expression, lambda n: code[n]))
-    line = without_tags(shown).replace("·", "*").replace("−", "-").replace("180°", "pi").replace("√", "sqrt")
+    line = (
+        without_tags(shown)
+        .replace("·", "*")
+        .replace("−", "-")
+        .replace("180°", "pi")
+        .replace("√", "sqrt")
+        .replace("^", "**")
+    )
     line = re.sub(r"(a?sin|cot|tan|cos) (q\d+q)", r"\1(\2)", line)
     value = sp.parse_expr(line, {"atan": sp.atan}).subs({sp.Symbol(code[s.name]): v for s, v in numbers.items()})
     assert complex(value) == pytest.approx(complex(expression.subs(numbers)), abs=1e-9)

@@ -19,6 +19,7 @@ from drillpoint.relations import (
     chisel_edge_angle,
     chisel_edge_length,
     drilling_time,
+    lip_inclination,
     lip_length,
     point_height,
     relief_at_radius,
@@ -192,3 +193,13 @@ def test_givens_that_may_be_left_out_are_said() -> None:
 def test_a_spot_made_with_a_drill_has_the_drills_angle() -> None:
     assert spot_depth(mouth_diameter=11, point_angle=90) == pytest.approx(5.50, abs=5e-3)
     assert spot_depth(mouth_diameter=11, point_angle=142) == spot_depth(mouth_diameter=11, countersink_angle=142)
+
+
+def test_a_size_that_is_not_needed_still_serves_the_checks() -> None:
+    inner = lip_inclination(radius=1.5, web=1.5, point_angle=118)
+    assert lip_inclination(radius=1.5, diameter=10, web=1.5, point_angle=118) == inner
+    said = _refusal(Impossible, lip_inclination, radius=6, diameter=10, web=1.5, point_angle=118)
+    assert "outside the drill" in said
+    # What says the same thing twice is refused.
+    twice = {"point_angle": 118, "lip_relief": 12, "web_ratio": 0.15, "web": 1.5, "diameter": 10}
+    assert "leave one of them out" in _refusal(UnknownGiven, chisel_edge_angle, **twice)
