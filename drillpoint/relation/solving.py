@@ -42,7 +42,9 @@ def solve(relation: Relation, unknown: str, knowns: Mapping[str, Any]) -> Value 
     known, notes = read_scalars(others)
     target, target_notes = read_scalars({asked: knowns[asked]})
     curve = _curve(relation, unknown, known)
-    roots = _roots(curve, _domain(quantity(unknown), known), target[asked])
+    domain = _domain(quantity(unknown), known)
+    # A drill may be possible only in a narrow window; before there is said to be no answer, look between the places.
+    roots = _roots(curve, _grid(*domain), target[asked]) or _roots(curve, _grid(*domain, 20 * _GRID), target[asked])
     physical = tuple(root for root in roots if not _cautioned(relation, {**known, unknown: root}))
     if not physical and roots:
         reason = _cautioned(relation, {**known, unknown: roots[0]})[0]
@@ -89,17 +91,17 @@ def _domain(q: Quantity, known: Mapping[str, float]) -> tuple[float, float]:
     return (low, high) if low < high else (q.possible.low, q.possible.high)
 
 
-def _grid(low: float, high: float) -> list[float]:
-    even = [low + (high - low) * i / _GRID for i in range(_GRID + 1)]
+def _grid(low: float, high: float, count: int = _GRID) -> list[float]:
+    even = [low + (high - low) * i / count for i in range(count + 1)]
     # Lengths run over three decades, so a second, geometric spacing keeps small drills from falling between points.
     least = (high - low) * 1e-6
-    close = [low + least * 1e6 ** (i / _GRID) for i in range(_GRID)]
+    close = [low + least * 1e6 ** (i / count) for i in range(count)]
     return sorted({*even, *(x for x in close if low <= x <= high)})
 
 
-def _roots(curve: Curve, domain: tuple[float, float], target: float) -> tuple[float, ...]:
+def _roots(curve: Curve, grid: list[float], target: float) -> tuple[float, ...]:
     found: list[float] = []
-    for piece in _pieces(curve, _grid(*domain)):
+    for piece in _pieces(curve, grid):
         found.extend(_roots_of_piece(lambda x: curve(x) - target, _close_to_ends(piece), max(abs(target), 1.0)))
     distinct: list[float] = []
     for root in sorted(found):
