@@ -34,7 +34,7 @@ class Sheet:
 
     def place(self, number: Any) -> int:
         """Where the number stands in the list of coordinates."""
-        expression = sp.sympify(number)
+        expression = sp.sympify(number, strict=True)
         if expression not in self._places:
             self._places[expression] = len(self.expressions)
             self.expressions.append(expression)

@@ -45,7 +45,7 @@ class _JavaScript(JavascriptCodePrinter):
 
 def _prepared(outputs: Sequence[Any]) -> tuple[list[tuple[Any, Any]], list[Any]]:
     # Neither math nor Math has a cotangent.
-    plain = [sympy.sympify(e).replace(sympy.cot, lambda a: 1 / sympy.tan(a)) for e in outputs]
+    plain = [sympy.sympify(e, strict=True).replace(sympy.cot, lambda a: 1 / sympy.tan(a)) for e in outputs]
     steps, results = sympy.cse(plain, symbols=sympy.numbered_symbols("v"), order="canonical")
     return steps, results
 

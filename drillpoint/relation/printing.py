@@ -38,7 +38,7 @@ def with_decimals(expression: Any) -> Any:
             rest //= 5
         return rest > 0 and rest & (rest - 1) == 0
 
-    return sympy.sympify(expression).replace(is_decimal, lambda number: sympy.Float(number, 15))
+    return sympy.sympify(expression, strict=True).replace(is_decimal, lambda number: sympy.Float(number, 15))
 
 
 def _as_written(expression: Any) -> Any:

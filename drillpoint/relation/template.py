@@ -21,10 +21,5 @@ def fill(template: str, values: Mapping[str, str]) -> str:
     return _PLACEHOLDER.sub(lambda mark: _bracketed(values[mark[1]]), template)
 
 
-def names_in(template: str) -> tuple[str, ...]:
-    """The names marked in a template, each once, in order of appearance."""
-    return tuple(dict.fromkeys(_PLACEHOLDER.findall(template)))
-
-
 def _bracketed(value: str) -> str:
     return f"({value})" if value.startswith("-") else value
