@@ -1,0 +1,24 @@
+"""The ground point as a solid: flutes, flanks, and what an inspector would measure.
+
+The book of relations speaks of plainly ground points, where a formula can be had. Here is the general case: any flute,
+any two flanks, also unequal ones. Readings are taken on the surfaces themselves and never by a formula of the book, so
+the one proves the other.
+"""
+
+from drillpoint.ground.conical import ConicalFlank
+from drillpoint.ground.flank import FacetedFlank, PlaneFlank
+from drillpoint.ground.flute import Flute
+from drillpoint.ground.point import GroundPoint
+from drillpoint.ground.stated import CannotBeGround
+
+STATED = (Flute, PlaneFlank, FacetedFlank, ConicalFlank)
+
+__all__ = [
+    "STATED",
+    "CannotBeGround",
+    "ConicalFlank",
+    "FacetedFlank",
+    "Flute",
+    "GroundPoint",
+    "PlaneFlank",
+]

@@ -1,0 +1,77 @@
+"""The chisel edge: the line where the two flanks meet, from the end of one lip to the end of the other."""
+
+from __future__ import annotations
+
+import numpy as np
+from attrs import frozen
+
+from drillpoint.ground.flute import Array
+from drillpoint.ground.lip import Lip, Place
+from drillpoint.ground.stated import CannotBeGround
+
+
+@frozen
+class ChiselEdge:
+    """Where the two flanks meet, in lip 1's frame.
+
+    lip: lip 1. first, second: the ends on lip 1 and on lip 2, points of three.
+    """
+
+    lip: Lip
+    first: Array
+    second: Array
+
+    def trace(self, shares: Array) -> Array:
+        """Points of the edge, one a row, at shares (0 to 1) of the straight way from the first end to the second."""
+        chord = (self.second - self.first)[:2]
+        across = np.array([-chord[1], chord[0]]) / np.hypot(*chord)
+        start = self.first[:2] + shares[:, None] * chord
+        shift = np.zeros_like(shares)
+        for _ in range(40):
+            x, y = (start + shift[:, None] * across).T
+            gap, (gx, gy) = gap_between(self.lip, x, y)
+            step = gap / (gx * across[0] + gy * across[1])
+            shift = shift - step
+            if np.abs(step).max() <= 1e-12 * self.lip.flute.radius:
+                break
+        x, y = (start + shift[:, None] * across).T
+        return np.stack([x, y, self.lip.own.height(x, y)], axis=-1)
+
+    def nearest_to_axis(self) -> Array:
+        """x and y of the place of the edge, or of its prolongation, nearest to the drill axis."""
+        place: Array = np.zeros(2)
+        for _ in range(60):
+            gap, (gx, gy) = gap_between(self.lip, place[:1], place[1:])
+            normal = np.array([gx[0], gy[0]])
+            # To the tangent of the edge at this place, and along it to the foot of the axis.
+            before = place
+            place = np.asarray(normal * ((normal @ before - gap[0]) / (normal @ normal)))
+            if np.abs(place - before).max() <= 1e-13 * self.lip.flute.radius:
+                break
+        return place
+
+    def direction_at(self, place: Array) -> Array:
+        """Direction of the edge in the end view at x, y, of length one, towards lip 1's side."""
+        _, (gx, gy) = gap_between(self.lip, place[:1], place[1:])
+        along = np.array([gy[0], -gx[0]]) / np.hypot(gx[0], gy[0])
+        return along if along @ (self.first - self.second)[:2] > 0 else -along
+
+
+def gap_between(lip: Lip, x: Array, y: Array) -> tuple[Array, tuple[Array, Array]]:
+    """How far the lip's own flank stands above the other at x, y, and how that changes with x and y."""
+    own, other = lip.own.slope(x, y), lip.other.slope(x, y)
+    return lip.own.height(x, y) - lip.other.height(x, y), (own[0] - other[0], own[1] - other[1])
+
+
+def chisel_edge(lip: Lip, first: Place, second: Place) -> ChiselEdge:
+    """The chisel edge between the inner ends of both lips, each given in its own frame.
+
+    Raises CannotBeGround when the two ends coincide or the flanks do not meet between them.
+    """
+    half_turn = np.array([-1.0, -1.0, 1.0])
+    edge = ChiselEdge(lip, first.point[0], second.point[0] * half_turn)
+    if np.hypot(*(edge.second - edge.first)[:2]) < 1e-9 * lip.flute.radius:
+        raise CannotBeGround("the two lips meet in one point, which leaves no chisel edge; no drill has such a web")
+    if not np.isfinite(edge.trace(np.linspace(0.0, 1.0, 9))).all():
+        raise CannotBeGround("the two flanks do not meet between the lips; move the cone's apex further from the axis")
+    return edge

@@ -1,0 +1,146 @@
+"""One lip of a ground point: the line where its flank meets its flute, and the corners where it ends."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+
+import numpy as np
+from attrs import frozen
+
+from drillpoint.ground.flank import Flank, Placed, Surface
+from drillpoint.ground.flute import Array, Flute
+from drillpoint.ground.stated import CannotBeGround
+
+_SAMPLES = 33
+_CLOSE = 1e-13
+_OUTERMOST_CHISEL = 0.8
+
+
+@frozen
+class Place:
+    """Places along a line, in the lip's own frame: x, y, z in mm, and where they lie on the flute's wall."""
+
+    x: Array
+    y: Array
+    z: Array
+    along: Array
+
+    @property
+    def radius(self) -> Array:
+        """Distance from the drill axis, mm."""
+        return np.hypot(self.x, self.y)
+
+    def __getitem__(self, which: slice) -> Place:
+        """Some of the places."""
+        return Place(self.x[which], self.y[which], self.z[which], self.along[which])
+
+    @property
+    def point(self) -> Array:
+        """x, y and z as one array, the last axis of length 3."""
+        return np.stack([self.x, self.y, self.z], axis=-1)
+
+
+@frozen
+class Lip:
+    """Lip 1 or 2 of a drill, in its own frame: the lip lies at y > 0 and runs towards +x.
+
+    own: the flank behind this lip. other: the flank of the other lip, turned into this frame.
+    """
+
+    flute: Flute
+    number: int
+    own: Surface
+    other: Surface
+
+    @property
+    def name(self) -> str:
+        """As messages call it."""
+        return f"lip {self.number}"
+
+    def at(self, along: Array) -> Place:
+        """The lip at places of the flute's wall (see `Flute.wall`)."""
+        return self._solved(lambda z: along, -np.maximum(along, 0.0) * self.flute.design_slope)
+
+    def at_radius(self, radius: Array) -> Place:
+        """The lip at distances from the drill axis, mm."""
+        radius = np.asarray(radius, dtype=float)
+        start = self.flute.along_at(self.number, radius, np.zeros_like(radius))
+        return self._solved(lambda z: self.flute.along_at(self.number, radius, z), -start * self.flute.design_slope)
+
+    def _solved(self, where: Callable[[Array], Array], z: Array) -> Place:
+        flute, number = self.flute, self.number
+        for _ in range(60):
+            along = where(z)
+            x, y = flute.wall(number, along, z)
+            gap = z - self.own.height(x, y)
+            if not np.isfinite(gap).all():
+                break
+            if np.abs(gap).max(initial=0.0) <= _CLOSE * flute.radius:
+                return Place(x, y, z, along)
+            down_x, down_y = self.own.slope(x, y)
+            _, (dx, dy) = flute.wall_slopes(number, along, z)
+            z = z - gap / (1 - down_x * dx - down_y * dy)
+        raise CannotBeGround(
+            f"the flank of {self.name} does not meet the flute all along the lip; bring the flank's angle nearer to "
+            f"the {flute.point_angle:g}° the flute was made for, or its turn nearer to 0°"
+        )
+
+
+def lips(flute: Flute, flank_1: Flank, flank_2: Flank) -> tuple[Lip, Lip]:
+    """Both lips of a drill, each in its own frame."""
+    first, second = flank_1.over(flute, 1), flank_2.over(flute, 2)
+    return (
+        Lip(flute, 1, first, Placed(second, math.pi, 0.0)),
+        Lip(flute, 2, second, Placed(first, math.pi, 0.0)),
+    )
+
+
+def chisel_corner(lip: Lip) -> Place:
+    """Where the lip ends at the chisel edge: there both flanks are equally high.
+
+    Raises CannotBeGround when the other flank has taken the whole lip, or when the lip runs past without meeting it.
+    """
+    flute = lip.flute
+    outer = float(lip.at_radius(np.array([flute.radius])).along[0])
+    inner = -0.9 * flute.back_radius(lip.number)
+    along = np.linspace(outer, inner, _SAMPLES)
+    met = _above_other(lip, along)
+    if not met[0] < 0:
+        raise CannotBeGround(
+            f"the other lip's flank takes {lip.name} away altogether; bring the two flank heights or angles nearer to "
+            "each other"
+        )
+    beyond = np.flatnonzero(met > 0)
+    if not len(beyond):
+        raise CannotBeGround(
+            f"{lip.name} does not meet the chisel edge: the flanks fall away from each other the wrong way; give more "
+            "relief"
+        )
+    found = _refined(lip, along[beyond[0] - 1], along[beyond[0]])
+    if found.radius[0] > _OUTERMOST_CHISEL * flute.radius:
+        raise CannotBeGround(
+            f"the chisel edge would end {found.radius[0]:.3g} mm from the axis, so that {lip.name} is all but ground "
+            "away; bring the two flank heights or angles nearer together, or give less relief"
+        )
+    return found
+
+
+def _above_other(lip: Lip, along: Array) -> Array:
+    """How far the lip lies above the other flank, which may not reach so far; then it does not cut the lip."""
+    place = lip.at(along)
+    other = lip.other.height(place.x, place.y)
+    return np.where(np.isnan(other), -1.0, place.z - other)
+
+
+def _refined(lip: Lip, low: float, high: float) -> Place:
+    """The place between two of the wall, where the lip is below and above the other flank: halving kept in step."""
+    before, after = (float(v) for v in _above_other(lip, np.array([low, high])))
+    for turn in range(80):
+        middle = high - after * (high - low) / (after - before) if turn % 4 else (low + high) / 2
+        place = lip.at(np.array([middle]))
+        gap = float(place.z[0] - lip.other.height(place.x, place.y)[0])
+        if abs(gap) <= _CLOSE * lip.flute.radius or abs(high - low) < 1e-15 * lip.flute.radius:
+            return place
+        low, before, high, after = (middle, gap, high, after) if gap < 0 else (low, before, middle, gap)
+    return place

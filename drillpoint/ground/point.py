@@ -1,0 +1,97 @@
+"""The ground point: a flute and two flanks. Everything else is measured on it."""
+
+from __future__ import annotations
+
+import math
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+import numpy as np
+from attrs import field, frozen
+
+from drillpoint.ground.chisel import ChiselEdge, chisel_edge
+from drillpoint.ground.flank import Flank, Placed, Surface
+from drillpoint.ground.flute import Array, Flute
+from drillpoint.ground.lip import Lip, Place, chisel_corner, lips
+from drillpoint.ground.stated import CannotBeGround
+
+if TYPE_CHECKING:
+    from drillpoint.ground.inspection import Inspection
+
+
+@frozen
+class GroundPoint:
+    """A drill with its point ground.
+
+    flute: the drill. flank_1, flank_2: what the wheel left behind lip 1 and lip 2; one flank serves both when the
+    second is left out. Two different ones make a faulty point.
+
+    Raises CannotBeGround, with the reason, for a point no wheel leaves.
+    """
+
+    flute: Flute
+    flank_1: Flank
+    flank_2: Flank = field()
+    lips: tuple[Lip, Lip] = field(init=False, eq=False, repr=False)
+    feet: tuple[Place, Place] = field(init=False, eq=False, repr=False)
+    chisel: ChiselEdge = field(init=False, eq=False, repr=False)
+
+    @flank_2.default
+    def _same(self) -> Flank:
+        return self.flank_1
+
+    def __attrs_post_init__(self) -> None:
+        both = lips(self.flute, self.flank_1, self.flank_2)
+        for lip in both:
+            _refuse_a_missing_land(lip)
+        object.__setattr__(self, "lips", both)
+        first = chisel_corner(both[0])
+        second = first if self.is_alike else chisel_corner(both[1])
+        object.__setattr__(self, "feet", (first, second))
+        object.__setattr__(self, "chisel", chisel_edge(both[0], first, second))
+
+    @property
+    def is_alike(self) -> bool:
+        """Whether both halves are the same, half a turn apart."""
+        return self.flank_1 == self.flank_2 and self.flute.web_offset == 0
+
+    @cached_property
+    def surfaces(self) -> tuple[Surface, Surface]:
+        """The flanks of lip 1 and lip 2, both in lip 1's frame."""
+        return self.lips[0].own, self.lips[0].other
+
+    def height(self, x: Array, y: Array) -> Array:
+        """Height of the point's top over the end view (lip 1's frame), mm: the lower of the two flanks."""
+        first, second = self.surfaces
+        return np.asarray(np.fmin(first.height(x, y), second.height(x, y)))
+
+    def inspect(self) -> Inspection:
+        """Everything an inspector would measure, measured on the surfaces; see `Inspection`."""
+        from drillpoint.ground.inspection import inspect
+
+        return inspect(self)
+
+
+def in_first_frame(lip: Lip, place: Place) -> Array:
+    """Places of either lip as points in lip 1's frame."""
+    sign = 1.0 if lip.number == 1 else -1.0
+    return np.asarray(place.point * np.array([sign, sign, 1.0]))
+
+
+def _refuse_a_missing_land(lip: Lip) -> None:
+    """The flank must reach over the whole land behind its lip."""
+    flute = lip.flute
+    corner = lip.at_radius(np.array([flute.radius]))
+    start = math.atan2(float(corner.y[0]), float(corner.x[0]))
+    back = np.linspace(0.0, math.radians(flute.heel_angle), 25)[:, None]
+    radii = np.linspace(flute.half_web(lip.number), flute.radius, 6)
+    angle = start - back
+    height = lip.own.height(radii * np.cos(angle), radii * np.sin(angle))
+    if not np.isfinite(height).all():
+        raise CannotBeGround(
+            f"the flank of {lip.name} falls away before the heel, so that no land is left; move the cone's apex "
+            "further out, or give it a smaller skew or a larger half angle"
+        )
+
+
+__all__ = ["GroundPoint", "Placed", "in_first_frame"]

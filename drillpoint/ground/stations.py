@@ -1,0 +1,93 @@
+"""Readings along a lip: relief, rake, inclination, and the gap between flank and work behind it."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+from attrs import frozen
+
+from drillpoint.ground.flute import Array
+from drillpoint.ground.lip import Lip, Place
+
+
+@frozen(eq=False)
+class Stations:
+    """Readings at places along a lip, one an entry; degrees and mm. The drill turns and is not fed.
+
+    radius: distance from the drill axis. relief: fall of the flank round the axis, in the plane that touches the
+    cylinder of that radius. normal_rake: how the flute's face leans back from square to the way the place moves, in the
+    plane square to the lip. inclination: between the lip and square to the way it moves; positive where the outer part
+    of the lip trails.
+    """
+
+    radius: Array
+    relief: Array
+    normal_rake: Array
+    inclination: Array
+
+
+def stations(lip: Lip, place: Place) -> Stations:
+    """Readings at places of a lip."""
+    radius = place.radius
+    moves = np.stack([-place.y, place.x, np.zeros_like(radius)], axis=-1) / radius[:, None]
+    face, flank = _face(lip, place), _flank(lip, place)
+    along = _unit(np.cross(flank, face))
+    across = _unit(moves - _dot(moves, along)[:, None] * along)
+    square = np.cross(across, along)
+    down = np.cross(along, face)
+    return Stations(
+        radius=radius,
+        relief=np.degrees(np.arctan(-_dot(flank, moves))),
+        normal_rake=np.degrees(np.arctan2(-_dot(down, across), _dot(down, square))),
+        inclination=np.degrees(np.arcsin(-_dot(along, moves))),
+    )
+
+
+def clearance(lip: Lip, radius: float, feed: float, back: Array) -> Array:
+    """Gap between flank and work at angles (radians) behind a place of the lip, mm; negative where the flank would rub.
+
+    The work is what the place itself left: it rises by the feed in a full turn.
+    """
+    place = lip.at_radius(np.array([radius]))
+    angle = math.atan2(float(place.y[0]), float(place.x[0])) - back
+    flank = lip.own.height(radius * np.cos(angle), radius * np.sin(angle))
+    return np.asarray(float(place.z[0]) - feed * back / (2 * math.pi) - flank)
+
+
+def first_contact(lip: Lip, radius: float, feed: float, limit: float) -> float | None:
+    """Degrees behind a place of the lip where the flank first touches the work; None when not within the limit."""
+    low, high = 0.0, limit
+    for samples in (181, 33, 33, 33, 33, 33):
+        back = np.linspace(low, high, samples)
+        touched = np.flatnonzero(clearance(lip, radius, feed, back)[1:] <= 0)
+        if not len(touched):
+            break
+        low, high = back[touched[0]], back[touched[0] + 1]
+    if high == limit:
+        return None
+    if low == 0.0:
+        return 0.0
+    before, after = clearance(lip, radius, feed, np.array([low, high]))
+    return math.degrees(low + (high - low) * before / (before - after))
+
+
+def _face(lip: Lip, place: Place) -> Array:
+    """Normal of the flute's wall."""
+    (ax, ay), (zx, zy) = lip.flute.wall_slopes(lip.number, place.along, place.z)
+    zero, one = np.zeros_like(ax), np.ones_like(ax)
+    return np.cross(np.stack([ax, ay, zero], axis=-1), np.stack([zx, zy, one], axis=-1))
+
+
+def _flank(lip: Lip, place: Place) -> Array:
+    """Normal of the flank, with 1 along the axis."""
+    sx, sy = lip.own.slope(place.x, place.y)
+    return np.stack([-sx, -sy, np.ones_like(sx)], axis=-1)
+
+
+def _dot(a: Array, b: Array) -> Array:
+    return np.asarray((a * b).sum(axis=-1))
+
+
+def _unit(a: Array) -> Array:
+    return np.asarray(a / np.linalg.norm(a, axis=-1, keepdims=True))
