@@ -54,7 +54,8 @@ class ChiselEdge:
         """Direction of the edge in the end view at x, y, of length one, towards lip 1's side."""
         _, (gx, gy) = gap_between(self.lip, place[:1], place[1:])
         along = np.array([gy[0], -gx[0]]) / np.hypot(gx[0], gy[0])
-        return along if along @ (self.first - self.second)[:2] > 0 else -along
+        forward = float(along @ (self.first - self.second)[:2]) > 0
+        return np.asarray(along if forward else -along)
 
 
 def gap_between(lip: Lip, x: Array, y: Array) -> tuple[Array, tuple[Array, Array]]:
