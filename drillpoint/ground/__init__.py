@@ -8,10 +8,11 @@ the one proves the other.
 from drillpoint.ground.conical import ConicalFlank
 from drillpoint.ground.flank import FacetedFlank, PlaneFlank
 from drillpoint.ground.flute import Flute
+from drillpoint.ground.notch import Notch
 from drillpoint.ground.point import GroundPoint
 from drillpoint.ground.stated import CannotBeGround
 
-STATED = (Flute, PlaneFlank, FacetedFlank, ConicalFlank)
+STATED = (Flute, PlaneFlank, FacetedFlank, ConicalFlank, Notch)
 
 __all__ = [
     "STATED",
@@ -20,5 +21,6 @@ __all__ = [
     "FacetedFlank",
     "Flute",
     "GroundPoint",
+    "Notch",
     "PlaneFlank",
 ]
