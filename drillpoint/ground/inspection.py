@@ -55,7 +55,9 @@ class Inspection:
     stands above the mean of its ends. chisel_edge_rake: beside the axis, square to the edge: how the flank ahead of it
     stands to square across the way it moves; nearly always negative. point_offset: of the middle of the chisel edge
     from the axis. chisel_edge_offset: the nearest the edge, or its prolongation, comes to the axis.
-    lip_height_difference: at the corners, along the axis; positive when lip 1 is nearer to the tip.
+    lip_height_difference: at the corners, along the axis; positive when lip 1 is nearer to the tip. tip_height: from
+    the mean of both corners up to the highest place of the chisel edge; the web makes it less than the sharp cone's
+    point height.
     """
 
     diameter: float
@@ -68,6 +70,7 @@ class Inspection:
     point_offset: float
     chisel_edge_offset: float
     lip_height_difference: float
+    tip_height: float
     lips: tuple[LipReadings, LipReadings]
     _point: GroundPoint = field(eq=False, repr=False)
 
@@ -196,6 +199,7 @@ def inspect(point: GroundPoint) -> Inspection:
         point_offset=float(np.hypot(*middle)),
         chisel_edge_offset=float(np.hypot(*nearest)),
         lip_height_difference=float(readings.corner[2] - other.corner[2]),
+        tip_height=float(heights.max() - (readings.corner[2] + other.corner[2]) / 2),
         lips=(readings, other),
         point=point,
     )
@@ -210,7 +214,7 @@ def _lip_readings(lip: Lip, foot: Place) -> LipReadings:
         half_angle=math.degrees(math.atan2(np.hypot(*chord[:2]), -chord[2])),
         length=_length(run),
         chord=float(np.linalg.norm(chord)),
-        bow=_bow(lip, run),
+        bow=bow_of(lip, run),
         relief=float(along_lip.relief[-1]),
         heel_clearance=first_contact(lip, lip.flute.radius, 0.0, math.pi),
         corner=corner.point[0],
@@ -227,8 +231,8 @@ def _length(run: Place) -> float:
     return fine + (fine - coarse) / 3
 
 
-def _bow(lip: Lip, run: Place) -> float:
-    """How far the lip stands off its chord in the end view, half way along the chord."""
+def bow_of(lip: Lip, run: Place) -> float:
+    """How far a run of the lip stands off its chord in the end view, half way along the chord, mm; see LipReadings."""
     start, chord = run.point[0, :2], (run.point[-1] - run.point[0])[:2]
     shares = (run.point[:, :2] - start) @ chord / (chord @ chord)
     middle = lip.at(np.array([np.interp(0.5, shares, run.along)]))
