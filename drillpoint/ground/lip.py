@@ -79,7 +79,7 @@ class Lip:
             if np.abs(gap).max(initial=0.0) <= _CLOSE * flute.radius:
                 return Place(x, y, z, along)
             down_x, down_y = self.own.slope(x, y)
-            _, (dx, dy) = flute.wall_slopes(number, along, z)
+            dx, dy = flute.wall_rise(along, z, x, y)
             z = z - gap / (1 - down_x * dx - down_y * dy)
         raise CannotBeGround(
             f"the flank of {self.name} does not meet the flute all along the lip; bring the flank's angle nearer to "
@@ -106,18 +106,20 @@ def chisel_corner(lip: Lip) -> Place:
     inner = -0.9 * flute.back_radius(lip.number)
     along = np.linspace(outer, inner, _SAMPLES)
     met = _above_other(lip, along)
-    if not met[0] < 0:
+    # Inward of the lip stands the chisel edge; a steep cone may also cut away the corner opposite its apex in this
+    # reckoning, where the wheel does not reach. So the crossing nearest to the axis is the one.
+    crossings = np.flatnonzero((met[:-1] < 0) & (met[1:] > 0))
+    if not len(crossings) and not (met < 0).any():
         raise CannotBeGround(
             f"the other lip's flank takes {lip.name} away altogether; bring the two flank heights or angles nearer to "
             "each other"
         )
-    beyond = np.flatnonzero(met > 0)
-    if not len(beyond):
+    if not len(crossings):
         raise CannotBeGround(
             f"{lip.name} does not meet the chisel edge: the flanks fall away from each other the wrong way; give more "
             "relief"
         )
-    found = _refined(lip, along[beyond[0] - 1], along[beyond[0]])
+    found = _refined(lip, along[crossings[-1]], along[crossings[-1] + 1])
     if found.radius[0] > _OUTERMOST_CHISEL * flute.radius:
         raise CannotBeGround(
             f"the chisel edge would end {found.radius[0]:.3g} mm from the axis, so that {lip.name} is all but ground "
