@@ -1,4 +1,4 @@
-"""The ground point: a flute and two flanks. Everything else is measured on it."""
+"""The ground point: a flute, two flanks and perhaps two notches. Everything else is measured on it."""
 
 from __future__ import annotations
 
@@ -13,7 +13,9 @@ from drillpoint.ground.chisel import ChiselEdge, chisel_edge
 from drillpoint.ground.flank import Flank, Placed, Surface
 from drillpoint.ground.flute import Array, Flute
 from drillpoint.ground.lip import Lip, Place, chisel_corner, lips
+from drillpoint.ground.notch import Notch
 from drillpoint.ground.stated import CannotBeGround
+from drillpoint.ground.thinned import Thinned, thinned
 
 if TYPE_CHECKING:
     from drillpoint.ground.inspection import Inspection
@@ -24,7 +26,11 @@ class GroundPoint:
     """A drill with its point ground.
 
     flute: the drill. flank_1, flank_2: what the wheel left behind lip 1 and lip 2; one flank serves both when the
-    second is left out. Two different ones make a faulty point.
+    second is left out. Two different ones make a faulty point. thinning_1, thinning_2: the notches that thin the web at
+    lip 1 and lip 2; one serves both when the second is left out, and None leaves a side as it is.
+
+    lips, chisel and feet (where the lips end at the chisel edge) are those of the point without notches; `thinned` says
+    what the notches leave of them.
 
     Raises CannotBeGround, with the reason, for a point no wheel leaves.
     """
@@ -32,13 +38,20 @@ class GroundPoint:
     flute: Flute
     flank_1: Flank
     flank_2: Flank = field()
+    thinning_1: Notch | None = field(default=None, kw_only=True)
+    thinning_2: Notch | None = field(kw_only=True)
     lips: tuple[Lip, Lip] = field(init=False, eq=False, repr=False)
     feet: tuple[Place, Place] = field(init=False, eq=False, repr=False)
     chisel: ChiselEdge = field(init=False, eq=False, repr=False)
+    thinned: Thinned = field(init=False, eq=False, repr=False)
 
     @flank_2.default
     def _same(self) -> Flank:
         return self.flank_1
+
+    @thinning_2.default
+    def _same_notch(self) -> Notch | None:
+        return self.thinning_1
 
     def __attrs_post_init__(self) -> None:
         both = lips(self.flute, self.flank_1, self.flank_2)
@@ -49,11 +62,14 @@ class GroundPoint:
         second = first if self.is_alike else chisel_corner(both[1])
         object.__setattr__(self, "feet", (first, second))
         object.__setattr__(self, "chisel", chisel_edge(both[0], first, second))
+        notches = (self.thinning_1, self.thinning_2)
+        object.__setattr__(self, "thinned", thinned(both, self.feet, self.chisel, notches))
 
     @property
     def is_alike(self) -> bool:
         """Whether both halves are the same, half a turn apart."""
-        return self.flank_1 == self.flank_2 and self.flute.web_offset == 0
+        same = self.flank_1 == self.flank_2 and self.thinning_1 == self.thinning_2
+        return same and self.flute.web_offset == 0
 
     @cached_property
     def surfaces(self) -> tuple[Surface, Surface]:
@@ -61,9 +77,17 @@ class GroundPoint:
         return self.lips[0].own, self.lips[0].other
 
     def height(self, x: Array, y: Array) -> Array:
-        """Height of the point's top over the end view (lip 1's frame), mm: the lower of the two flanks."""
+        """Height of the point's top over the end view (lip 1's frame), mm: the lower of the two flanks.
+
+        Notches undercut it; where they have taken metal, `is_notched` says.
+        """
         first, second = self.surfaces
         return np.asarray(np.fmin(first.height(x, y), second.height(x, y)))
+
+    def is_notched(self, x: Array, y: Array, z: Array) -> Array:
+        """Whether a notch has taken the metal at a place (lip 1's frame)."""
+        gone = [made.inside(x, y, z) for made in self.thinned.notches if made]
+        return np.asarray(np.any(gone, axis=0) if gone else np.zeros(np.shape(x), dtype=bool))
 
     def inspect(self) -> Inspection:
         """Everything an inspector would measure, measured on the surfaces; see `Inspection`."""
