@@ -8,6 +8,7 @@ and mirrored in y when it is drawn or made solid.
 from __future__ import annotations
 
 import math
+from functools import cached_property
 from typing import Literal
 
 import numpy as np
@@ -59,6 +60,7 @@ class Flute:
     margin_width: float | None = None
     margin_height: float | None = None
     _half_webs: tuple[float, float] = field(init=False, eq=False, repr=False)
+    _back_radii: tuple[float, float] = field(init=False, eq=False, repr=False)
 
     def __attrs_post_init__(self) -> None:
         if self.hand not in ("right", "left"):
@@ -74,23 +76,31 @@ class Flute:
                 f"with a web of {web:g} mm set off by {self.web_offset:g} mm one flute reaches the axis and cuts the "
                 f"drill in two; keep web_offset under half the web ({web / 2:g} mm)"
             )
-        if max(halves) >= 0.9 * self.radius:
+        widest = self.radius * min(0.9, 0.95 * math.sin(math.radians(self.heel_angle)))
+        if max(halves) >= widest:
             raise CannotBeGround(
                 f"a web of {web:g} mm leaves no flute in a drill of {self.diameter:g} mm; an eighth of the diameter is "
                 "usual"
             )
+        object.__setattr__(self, "_back_radii", tuple(self._back_to_heel(t) for t in halves))
 
-    @property
+    def _back_to_heel(self, t: float) -> float:
+        gap = math.pi - math.radians(self.heel_angle)
+        # The arc's middle is (0, c) and its radius c - t; the heel is on it: R² - 2 R c sin(gap) + c² = (c - t)².
+        c = (self.radius**2 - t**2) / (2 * (self.radius * math.sin(gap) - t))
+        return c - t
+
+    @cached_property
     def radius(self) -> float:
         """Half the diameter at the outer corners, mm."""
         return self.diameter / 2
 
-    @property
+    @cached_property
     def twist(self) -> float:
         """How far the flutes turn for a step along the axis, radians per mm."""
         return math.tan(math.radians(self.helix_angle)) * 2 / (self.body_diameter or self.diameter)
 
-    @property
+    @cached_property
     def design_slope(self) -> float:
         """Fall of the design lip towards the outside, mm per mm: the cotangent of half the design angle."""
         return 1 / math.tan(math.radians(self.point_angle / 2))
@@ -105,10 +115,7 @@ class Flute:
 
     def back_radius(self, lip: int) -> float:
         """Radius of the arc that closes the flute, mm: it touches the web beside the axis and ends at the heel."""
-        t, gap = self.half_web(lip), math.pi - math.radians(self.heel_angle)
-        # The arc's middle is (0, c) and its radius c - t; the heel is on it: R² - 2 R c sin(gap) + c² = (c - t)².
-        c = (self.radius**2 - t**2) / (2 * (self.radius * math.sin(gap) - t))
-        return c - t
+        return self._back_radii[lip - 1]
 
     def wall(self, lip: int, along: Array, z: Array) -> tuple[Array, Array]:
         """A place on a flute's wall, as x and y of lip 1's frame (lip 2's flute is turned half a turn into it).
@@ -117,11 +124,12 @@ class Flute:
         towards the heel opposite when negative. z: height of the place.
         """
         t = self.half_web_at(lip, z)
+        if along.min(initial=0.0) >= 0:
+            return turned(self.turn(along, z), along, t)
         back = self.back_radius(lip)
         bend = np.minimum(along, 0.0) / back
         x0 = np.where(along > 0, along, back * np.sin(bend))
-        y0 = t + back * (1 - np.cos(bend))
-        return turned(self.turn(along, z), x0, y0)
+        return turned(self.turn(along, z), x0, t + back * (1 - np.cos(bend)))
 
     def turn(self, along: Array, z: Array) -> Array:
         """How far the flute has turned the place `along` of its wall at height z, radians."""
@@ -134,9 +142,14 @@ class Flute:
         bend = np.minimum(along, 0.0) / self.back_radius(lip)
         out_x, out_y = turned(angle, np.cos(bend), np.sin(bend))
         swing = np.where(along > 0, self.twist * self.design_slope, 0.0)
-        grow_x, grow_y = turned(angle, np.zeros_like(angle), np.full_like(angle, -self.web_taper / 2))
-        with_along = (out_x - swing * y, out_y + swing * x)
-        return with_along, (grow_x - self.twist * y, grow_y + self.twist * x)
+        return (out_x - swing * y, out_y + swing * x), self.wall_rise(along, z, x, y)
+
+    def wall_rise(self, along: Array, z: Array, x: Array, y: Array) -> tuple[Array, Array]:
+        """How x and y of a place of the wall change with z."""
+        if not self.web_taper:
+            return -self.twist * y, self.twist * x
+        angle, grow = self.turn(along, z), -self.web_taper / 2
+        return -grow * np.sin(angle) - self.twist * y, grow * np.cos(angle) + self.twist * x
 
     def along_at(self, lip: int, radius: Array, z: Array) -> Array:
         """Where on the face of the flute (the lip's side) a radius is reached at height z."""

@@ -203,9 +203,10 @@ def test_flute(drill: dict[str, float], share: float) -> None:
 def test_lips_of_unequal_height(drill: dict[str, float], share: float) -> None:
     """On a straight flute, so that the deeper lip is not turned by the helix: the tip moves and the lips differ."""
     straight = {**drill, "helix_angle": 0.0}
-    # So much that both feet stay on the straight part of the flute's wall, beyond the foot of the axis.
+    # So much that both feet stay on the lips: beyond the foot of the axis, and well inside the corner.
     foot = float(ground(straight).feet[0].x[0])
-    error = share * 2 * foot / math.tan(math.radians(drill["point_angle"] / 2))
+    room = min(foot, 0.7 * drill["diameter"] / 2 - foot)
+    error = share * 2 * room / math.tan(math.radians(drill["point_angle"] / 2))
     seen = ground(straight, flank_height=-error).inspect()
     assert seen.lip_height_difference == pytest.approx(error, **CLOSE)
     offset = point_offset(lip_height_difference=error, point_angle=drill["point_angle"])

@@ -75,7 +75,7 @@ def test_a_left_hand_drill_reads_like_the_right_hand_one_it_mirrors() -> None:
 
 @pytest.mark.parametrize(("point_angle", "bow"), [(135, -0.11), (150, -0.19), (90, 0.22)])
 def test_lips_bow_away_from_the_flutes_own_angle(point_angle: float, bow: float) -> None:
-    """DERIVED, to two figures: a flute for 118°, a flank level square to the lip, from where a chisel edge at 125° ends.
+    """DERIVED, to two figures: a flute for 118°, a flank level square to the lip, from the end of a 125° chisel edge.
 
     Worked out once more by stepping along the helicoid's own equation; relief adds a little to each.
     """
@@ -88,7 +88,7 @@ def test_lips_bow_away_from_the_flutes_own_angle(point_angle: float, bow: float)
 
 
 def _bow_by_steps(point_angle: float, foot: float) -> float:
-    """The same from the equation of the helicoid alone: screw the design lip until each place is at the flank's height."""
+    """From the helicoid's equation alone: screw the design lip until each place is at the flank's height."""
     along = np.linspace(foot, math.sqrt(25 - 0.75**2), 4001)
     design, ground_ = (1 / math.tan(math.radians(angle / 2)) for angle in (118, point_angle))
     turn = np.zeros_like(along)
