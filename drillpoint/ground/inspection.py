@@ -10,12 +10,14 @@ from attrs import field, frozen
 
 from drillpoint.ground.flute import Array
 from drillpoint.ground.lip import Lip, Place
+from drillpoint.ground.record import Record, record
 from drillpoint.ground.stations import Stations, clearance, first_contact, stations
 
 if TYPE_CHECKING:
     from drillpoint.ground.point import GroundPoint
 
 _STATIONS = 17
+_HAIR = 1e-9
 
 
 @frozen(kw_only=True)
@@ -145,6 +147,17 @@ class Inspection:
         """Bow of lip 2."""
         return self.lips[1].bow
 
+    @property
+    def record(self) -> Record:
+        """Every reading with its name, for showing and printing."""
+        return record(self)
+
+    def __str__(self) -> str:
+        return str(self.record)
+
+    def _repr_mimebundle_(self, **_: object) -> dict[str, str]:
+        return self.record._repr_mimebundle_()
+
     def lip_height_difference_at(self, *, radius: float) -> float:
         """How much nearer to the tip lip 1 is than lip 2 at the same distance from the axis, mm."""
         first, second = (float(lip.at_radius(np.array([radius])).z[0]) for lip in self._point.lips)
@@ -180,6 +193,8 @@ def inspect(point: GroundPoint) -> Inspection:
     readings = _lip_readings(point.lips[0], point.feet[0])
     other = readings if point.is_alike else _lip_readings(point.lips[1], point.feet[1])
     edge, nearest = point.chisel, point.chisel.nearest_to_axis()
+    # A hair towards lip 1, since facets may meet on the axis itself.
+    beside = nearest + _HAIR * (edge.first[:2] - nearest)
     chord = (edge.first - edge.second)[:2]
     # Seen from its own frame, each lip has the same edge before it, in the same direction.
     lips = [(r.corner - r.foot)[:2] for r in (readings, other)]
@@ -192,10 +207,10 @@ def inspect(point: GroundPoint) -> Inspection:
         diameter=float(np.hypot(*readings.corner[:2]) + np.hypot(*other.corner[:2])),
         web=sum(webs),
         chisel_edge_angle=_obtuse(chord, lips),
-        chisel_edge_angle_at_axis=_obtuse(edge.direction_at(nearest), lips),
+        chisel_edge_angle_at_axis=_obtuse(edge.direction_at(beside), lips),
         chisel_edge_length=float(np.hypot(*chord)),
         chisel_edge_rise=float(heights.max() - (edge.first[2] + edge.second[2]) / 2),
-        chisel_edge_rake=_chisel_rake(point, nearest),
+        chisel_edge_rake=_chisel_rake(point, beside, 2 * nearest - beside),
         point_offset=float(np.hypot(*middle)),
         chisel_edge_offset=float(np.hypot(*nearest)),
         lip_height_difference=float(readings.corner[2] - other.corner[2]),
@@ -246,11 +261,11 @@ def _obtuse(edge: Array, lips: list[Array]) -> float:
     return 180.0 - math.degrees(sum(acute)) / len(lips)
 
 
-def _chisel_rake(point: GroundPoint, place: Array) -> float:
-    """Mean over both halves of the edge; ahead of each half lies the flank of the other lip."""
-    direction = point.chisel.direction_at(place)
+def _chisel_rake(point: GroundPoint, first: Array, second: Array) -> float:
+    """Mean over both halves of the edge, at a place of each; ahead of each half lies the flank of the other lip."""
+    direction = point.chisel.direction_at(first)
     ahead = np.array([-direction[1], direction[0]])
     lip = point.lips[0]
-    slopes = (lip.other.slope(place[:1], place[1:]), lip.own.slope(place[:1], place[1:]))
+    slopes = (lip.other.slope(first[:1], first[1:]), lip.own.slope(second[:1], second[1:]))
     falls = [-(s[0][0] * a[0] + s[1][0] * a[1]) for s, a in zip(slopes, (ahead, -ahead), strict=True)]
     return -sum(90.0 - math.degrees(math.atan(fall)) for fall in falls) / 2

@@ -136,7 +136,9 @@ def test_four_facets_meet_in_a_point_with_two_short_edges() -> None:
     # DERIVED: primary plane against the other's secondary one, tan δ = 2 cot κ / (tan α_1 + tan α_2).
     first, second = FACETED.facets(FLUTE, 1)
     delta = math.degrees(math.atan(-2 * first.slope_x / (first.slope_y + second.slope_y)))
-    assert point.inspect().chisel_edge_angle == pytest.approx(180 - delta, abs=1e-9)
+    seen = point.inspect()
+    assert seen.chisel_edge_angle == pytest.approx(180 - delta, abs=1e-9)
+    assert seen.chisel_edge_angle_at_axis == pytest.approx(180 - delta, abs=1e-6)
 
 
 def test_a_wide_primary_facet_is_a_plane_flank() -> None:
