@@ -68,15 +68,20 @@ class Lip:
         start = self.flute.along_at(self.number, radius, np.zeros_like(radius))
         return self._solved(lambda z: self.flute.along_at(self.number, radius, z), -start * self.flute.design_slope)
 
-    def _solved(self, where: Callable[[Array], Array], z: Array) -> Place:
+    def reached(self, along: Array) -> Place:
+        """The same with nan where the flank has no point; a cone need not reach far past the axis."""
+        return self._solved(lambda z: along, -np.maximum(along, 0.0) * self.flute.design_slope, partly=True)
+
+    def _solved(self, where: Callable[[Array], Array], z: Array, *, partly: bool = False) -> Place:
         flute, number = self.flute, self.number
         for _ in range(60):
             along = where(z)
             x, y = flute.wall(number, along, z)
             gap = z - self.own.height(x, y)
-            if not np.isfinite(gap).all():
+            lost = np.isnan(gap)
+            if lost.any() and not partly:
                 break
-            if np.abs(gap).max(initial=0.0) <= _CLOSE * flute.radius:
+            if (lost | (np.abs(gap) <= _CLOSE * flute.radius)).all():
                 return Place(x, y, z, along)
             down_x, down_y = self.own.slope(x, y)
             dx, dy = flute.wall_rise(along, z, x, y)
@@ -130,7 +135,7 @@ def chisel_corner(lip: Lip) -> Place:
 
 def _above_other(lip: Lip, along: Array) -> Array:
     """How far the lip lies above the other flank, which may not reach so far; then it does not cut the lip."""
-    place = lip.at(along)
+    place = lip.reached(along)
     other = lip.other.height(place.x, place.y)
     return np.where(np.isnan(other), -1.0, place.z - other)
 

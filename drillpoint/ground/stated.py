@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import inspect
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from functools import wraps
-from typing import Any, TypeVar
+from typing import Any, ParamSpec, TypeVar
 
 from drillpoint.errors import LearnerError, MissingGiven, UnknownGiven
 from drillpoint.quantities import QUANTITIES, nearest, quantity
 from drillpoint.relation.checking import read_scalar
 
+P = ParamSpec("P")
 T = TypeVar("T")
 
 
@@ -26,22 +27,42 @@ def stated(cls: type[T]) -> type[T]:
     """
     before: Callable[..., None] = cls.__init__
     known = {name: p for name, p in inspect.signature(before).parameters.items() if name != "self"}
-    needed = tuple(name for name, p in known.items() if p.default is inspect.Parameter.empty)
 
     @wraps(before)
     def init(self: T, *values: Any, **givens: Any) -> None:
-        if values:
-            raise UnknownGiven(f"{cls.__name__} takes its numbers by name, for example {_example(known)}")
-        for name in givens:
-            if name not in known:
-                raise UnknownGiven(f"{cls.__name__} has no given called {name!r}{nearest(name, tuple(known))}")
-        for name in needed:
-            if name not in givens:
-                raise MissingGiven(f"{cls.__name__} needs {_said(name)}")
+        _check_names(cls.__name__, known, values, givens)
         before(self, **{name: _read(name, given) for name, given in givens.items()})
 
     cls.__init__ = init  # type: ignore[assignment,method-assign]
     return cls
+
+
+def by_name(function: Callable[P, T]) -> Callable[P, T]:
+    """Make a function refuse what it does not know, with the nearest name; it reads its numbers itself.
+
+    Raises UnknownGiven or MissingGiven.
+    """
+    known = dict(inspect.signature(function).parameters)
+
+    @wraps(function)
+    def called(*values: P.args, **givens: P.kwargs) -> T:
+        _check_names(function.__name__, known, values, givens)
+        return function(**givens)  # type: ignore[call-arg]
+
+    return called
+
+
+def _check_names(
+    owner: str, known: Mapping[str, inspect.Parameter], values: tuple[Any, ...], givens: Mapping[str, Any]
+) -> None:
+    if values:
+        raise UnknownGiven(f"{owner} takes its numbers by name, for example {_example(known)}")
+    for name in givens:
+        if name not in known:
+            raise UnknownGiven(f"{owner} has no given called {name!r}{nearest(name, tuple(known))}")
+    for name, parameter in known.items():
+        if parameter.default is inspect.Parameter.empty and name not in givens:
+            raise MissingGiven(f"{owner} needs {_said(name)}")
 
 
 def one_of(owner: str, **choices: float | None) -> str:
