@@ -29,9 +29,18 @@ class Stations:
 
 def stations(lip: Lip, place: Place) -> Stations:
     """Readings at places of a lip."""
-    radius = place.radius
-    moves = np.stack([-place.y, place.x, np.zeros_like(radius)], axis=-1) / radius[:, None]
-    face, flank = _face(lip, place), _flank(lip, place)
+    return of_edge(place.point, _face(lip, place), flank_normal(lip, place.x, place.y))
+
+
+def of_edge(points: Array, face: Array, flank: Array) -> Stations:
+    """Readings at points of any cutting edge, one a row, in the frame of its lip.
+
+    face: square to the surface the chip runs over, out of the metal, of any length. flank: square to the surface behind
+    the edge, with 1 along the axis.
+    """
+    x, y = points[:, 0], points[:, 1]
+    radius = np.hypot(x, y)
+    moves = np.stack([-y, x, np.zeros_like(radius)], axis=-1) / radius[:, None]
     along = _unit(np.cross(flank, face))
     across = _unit(moves - _dot(moves, along)[:, None] * along)
     square = np.cross(across, along)
@@ -79,9 +88,9 @@ def _face(lip: Lip, place: Place) -> Array:
     return np.cross(np.stack([ax, ay, zero], axis=-1), np.stack([zx, zy, one], axis=-1))
 
 
-def _flank(lip: Lip, place: Place) -> Array:
-    """Normal of the flank, with 1 along the axis."""
-    sx, sy = lip.own.slope(place.x, place.y)
+def flank_normal(lip: Lip, x: Array, y: Array) -> Array:
+    """Normal of the lip's flank over the places x, y, with 1 along the axis."""
+    sx, sy = lip.own.slope(x, y)
     return np.stack([-sx, -sy, np.ones_like(sx)], axis=-1)
 
 
