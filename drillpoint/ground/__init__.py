@@ -6,13 +6,16 @@ the one proves the other.
 """
 
 from drillpoint.ground.conical import ConicalFlank
+from drillpoint.ground.faults import find_faults
 from drillpoint.ground.flank import FacetedFlank, PlaneFlank
 from drillpoint.ground.flute import Flute
+from drillpoint.ground.limits import Limits
 from drillpoint.ground.notch import Notch
 from drillpoint.ground.point import GroundPoint
+from drillpoint.ground.readings import Readings
 from drillpoint.ground.stated import CannotBeGround
 
-STATED = (Flute, PlaneFlank, FacetedFlank, ConicalFlank, Notch)
+STATED = (Flute, PlaneFlank, FacetedFlank, ConicalFlank, Notch, Readings, Limits)
 
 __all__ = [
     "STATED",
@@ -21,6 +24,9 @@ __all__ = [
     "FacetedFlank",
     "Flute",
     "GroundPoint",
+    "Limits",
     "Notch",
     "PlaneFlank",
+    "Readings",
+    "find_faults",
 ]
