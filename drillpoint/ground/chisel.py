@@ -37,6 +37,19 @@ class ChiselEdge:
         x, y = (start + shift[:, None] * across).T
         return np.stack([x, y, self.lip.own.height(x, y)], axis=-1)
 
+    def highest(self) -> float:
+        """Height of its highest place, mm; the edge may be bent there or have a corner."""
+        low, high = 0.0, 1.0
+        for _ in range(10):
+            shares = np.linspace(low, high, 21)
+            heights = self.trace(shares)[:, 2]
+            best = int(heights.argmax())
+            beside = [max(best - 1, 0), min(best + 1, len(shares) - 1)]
+            if heights[best] - heights[beside].min() <= 1e-10 * self.lip.flute.radius:
+                break
+            low, high = shares[beside]
+        return float(heights[best])
+
     def nearest_to_axis(self) -> Array:
         """x and y of the place of the edge, or of its prolongation, nearest to the drill axis."""
         place: Array = np.zeros(2)

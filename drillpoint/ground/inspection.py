@@ -199,7 +199,7 @@ def inspect(point: GroundPoint) -> Inspection:
     # Seen from its own frame, each lip has the same edge before it, in the same direction.
     lips = [(r.corner - r.foot)[:2] for r in (readings, other)]
     middle = (edge.first + edge.second)[:2] / 2
-    heights = edge.trace(np.linspace(0.0, 1.0, 21))[:, 2]
+    highest = edge.highest()
     webs = (
         float(point.flute.half_web_at(lip.number, foot.z)[0]) for lip, foot in zip(point.lips, point.feet, strict=True)
     )
@@ -209,12 +209,12 @@ def inspect(point: GroundPoint) -> Inspection:
         chisel_edge_angle=_obtuse(chord, lips),
         chisel_edge_angle_at_axis=_obtuse(edge.direction_at(beside), lips),
         chisel_edge_length=float(np.hypot(*chord)),
-        chisel_edge_rise=float(heights.max() - (edge.first[2] + edge.second[2]) / 2),
+        chisel_edge_rise=highest - float(edge.first[2] + edge.second[2]) / 2,
         chisel_edge_rake=_chisel_rake(point, beside, 2 * nearest - beside),
         point_offset=float(np.hypot(*middle)),
         chisel_edge_offset=float(np.hypot(*nearest)),
         lip_height_difference=float(readings.corner[2] - other.corner[2]),
-        tip_height=float(heights.max() - (readings.corner[2] + other.corner[2]) / 2),
+        tip_height=highest - float(readings.corner[2] + other.corner[2]) / 2,
         lips=(readings, other),
         point=point,
     )

@@ -65,11 +65,15 @@ def clearance(lip: Lip, radius: float, feed: float, back: Array) -> Array:
 
 
 def first_contact(lip: Lip, radius: float, feed: float, limit: float) -> float | None:
-    """Degrees behind a place of the lip where the flank first touches the work; None when not within the limit."""
+    """Degrees behind a place of the lip where the flank first touches the work; None when not within the limit.
+
+    A cone may fall away altogether. What comes up beyond that, on its far side, is no longer behind this lip.
+    """
     low, high = 0.0, limit
     for samples in (181, 33, 33, 33, 33, 33):
         back = np.linspace(low, high, samples)
-        touched = np.flatnonzero(clearance(lip, radius, feed, back)[1:] <= 0)
+        gap = clearance(lip, radius, feed, back)[1:]
+        touched = np.flatnonzero((gap <= 0) & ~np.logical_or.accumulate(np.isnan(gap)))
         if not len(touched):
             break
         low, high = back[touched[0]], back[touched[0] + 1]
