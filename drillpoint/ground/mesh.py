@@ -21,9 +21,10 @@ from drillpoint.ground import skin as marked
 from drillpoint.ground.flute import Array
 from drillpoint.ground.net import Index, Net, edges_of
 from drillpoint.ground.section import Section
-from drillpoint.ground.skin import pieces_of, skin
+from drillpoint.ground.skin import is_whole, pieces_of, skin
+from drillpoint.ground.stated import CannotBeGround
 from drillpoint.ground.top import Top, top_of
-from drillpoint.quantities import nearest
+from drillpoint.quantities import nearest, quantity
 
 if TYPE_CHECKING:
     from drillpoint.ground.point import GroundPoint
@@ -36,10 +37,10 @@ _SHOULDER_AFTER = 0.25
 class Mesh:
     """A closed solid made of triangles.
 
-    vertices: x, y, z of each, mm, shape (n, 3). triangles: three vertices each, shape (m, 3), counter-clockwise seen from
-    outside. names: of the faces, such as "flank 1", "flute 2", "margin 1", "body 2", "end". faces: for each triangle, which
-    of the names is its face. edges: named lines as the vertices they run through: "lip 1", "lip 2", "chisel edge",
-    "margin 1", "heel 1" and so on; margins and heels run from the point to the end.
+    vertices: x, y, z of each, mm, shape (n, 3). triangles: three vertices each, shape (m, 3), counter-clockwise seen
+    from outside. names: of the faces, such as "flank 1", "flute 2", "margin 1", "body 2", "end". faces: for each
+    triangle, which of the names is its face. edges: named lines as the vertices they run through: "lip 1", "lip 2",
+    "chisel edge", "margin 1", "heel 1" and so on; margins and heels run from the point to the end.
 
     Frame: the drill axis is z, tip towards +z, lip 1 at y > 0 on the side of +x; a left-hand drill has lip 1 at y < 0.
     """
@@ -69,25 +70,51 @@ def mesh(
     """The point and a length of fluted body behind it as a closed solid.
 
     tolerance: the greatest distance between the triangles and the drill itself, about, mm of the drill before scaling.
-    length: of body from the lower outer corner to the flat end, mm; left out, 2.5 diameters. scale: 10 makes a classroom
-    model ten times the size.
+    length: of body from the lower outer corner to the flat end, mm; left out, 2.5 diameters behind the lowest place of
+    the flanks. scale: 10 makes a classroom model ten times the size.
 
-    Behind a point of another diameter the body is given a shoulder of 45°, a quarter of a diameter behind the lowest place
-    of the flanks: a shape of our choosing.
+    Behind a point of another diameter the body is given a shoulder of 45°, a quarter of a diameter behind the lowest
+    place of the flanks: a shape of our choosing.
 
-    Raises OutOfRange or UnknownGiven for numbers that make no solid, CannotBeGround for a point whose flanks do not reach
-    over the whole end of the drill.
+    Raises OutOfRange or UnknownGiven for numbers that make no solid, CannotBeGround for a point whose flanks do not
+    reach over the whole end of the drill.
     """
     for name in unknown:
         raise UnknownGiven(f"mesh has no given called {name!r}{nearest(name, ('tolerance', 'length', 'scale'))}")
     tolerance, scale = _positive("tolerance", tolerance, 0.01), _positive("scale", scale, 10)
     section = Section(point.flute)
     top = top_of(point, section)
-    net, chisel = skin(top, tolerance)
+    try:
+        net, chisel = skin(top, tolerance)
+    except CannotBeGround as reason:
+        raise CannotBeGround(_narrower(point) or str(reason)) from None
     end = _end(net, length, point.flute.diameter)
     section = _with_shoulder(section, float(net.z.min()))
     made = _closed(net, evolve(top, section=section), tolerance, end, chisel)
     return _scaled(made, scale, mirrored=point.flute.hand == "left")
+
+
+def _narrower(point: GroundPoint) -> str | None:
+    """What to say of a land too wide for its flanks: how wide a one they reach over."""
+    low, high = quantity("heel_angle").possible.low, point.flute.heel_angle
+    if not _reaches(point, low):
+        return None
+    while high - low > 1:
+        middle = (low + high) / 2
+        low, high = (middle, high) if _reaches(point, middle) else (low, middle)
+    return (
+        f"a flank falls away before the heel of a land of {point.flute.heel_angle:g}°, or as steeply as the flute "
+        f"itself: it reaches over a land of {math.floor(low)}°. Give the flute heel_angle={math.floor(low)}, set a "
+        "cone's apex further out, or give less relief"
+    )
+
+
+def _reaches(point: GroundPoint, heel_angle: float) -> bool:
+    try:
+        narrow = evolve(point, flute=evolve(point.flute, heel_angle=heel_angle))
+        return is_whole(top_of(narrow, Section(narrow.flute)))
+    except CannotBeGround:
+        return False
 
 
 def _positive(name: str, given: Any, example: float) -> float:

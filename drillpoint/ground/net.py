@@ -1,4 +1,4 @@
-"""A triangle net over a section, and its splitting along creases, so that an edge of the solid is an edge of the net."""
+"""A triangle net over a section, and its splitting along creases, so that edges of the solid are edges of the net."""
 
 from __future__ import annotations
 

@@ -19,6 +19,7 @@ from drillpoint.ground.thinned import Thinned, thinned
 
 if TYPE_CHECKING:
     from drillpoint.ground.inspection import Inspection
+    from drillpoint.ground.mesh import Mesh
 
 
 @frozen
@@ -94,6 +95,14 @@ class GroundPoint:
         from drillpoint.ground.inspection import inspect
 
         return inspect(self)
+
+    def mesh(
+        self, *, tolerance: float = 0.01, length: float | None = None, scale: float = 1.0, **unknown: object
+    ) -> Mesh:
+        """The point and a length of fluted body as a closed solid of triangles; see `drillpoint.ground.mesh.mesh`."""
+        from drillpoint.ground.mesh import mesh
+
+        return mesh(self, tolerance=tolerance, length=length, scale=scale, **unknown)
 
 
 def in_first_frame(lip: Lip, place: Place) -> Array:

@@ -1,9 +1,9 @@
 """The cross section of the fluted body, and how it winds along the drill: the ground under every solid.
 
-A section is a strip across the web from one land to the other. A place in it has two numbers. `s` runs along the strip:
-0 beside the axis, 1 where land 1 ends, 1 to 2 in the margin of land 1, and the negatives on land 2. `w` runs across it:
-0 on the wall of flute 1, 1 on the wall of flute 2. The same s and w at another height is the place that the same line of
-the helix has reached there.
+A section is a strip across the web from one land to the other. A place in it has two numbers. `s` runs along the
+strip: 0 beside the axis, 1 where land 1 ends, 1 to 2 in the margin of land 1, and the negatives on land 2. `w` runs
+across it: 0 on the wall of flute 1, 1 on the wall of flute 2. The same s and w at another height is the place that the
+same line of the helix has reached there.
 """
 
 from __future__ import annotations
@@ -24,8 +24,8 @@ class Section:
     """The section of a drill at any height.
 
     flute: the drill. shoulder: heights between which the body goes over to its own diameter behind the point; none when
-    body and point have the same. margin_at: the w at which the margin of land 1 ends (1 - w on land 2); 0 for a body that
-    is not set back.
+    body and point have the same. margin_at: the w at which the margin of land 1 ends (1 - w on land 2); 0 for a body
+    that is not set back.
     """
 
     flute: Flute
@@ -44,8 +44,8 @@ class Section:
         lands = [self._land(lip, np.asarray(0.0)) for lip in (1, 2)]
         if min(lands) <= 0 or math.pi - max(lands) < _NARROWEST_FLUTE:
             raise CannotBeGround(
-                f"a heel_angle of {flute.heel_angle:g}° with this helix_angle, point_angle and web leaves no room for a "
-                "land or for a flute; 75° is usual"
+                f"a heel_angle of {flute.heel_angle:g}° with this helix_angle, point_angle and web leaves no room for "
+                "a land or for a flute; 75° is usual"
             )
         share = width / flute.radius / min(lands)
         if height > 0 and 0 < share < 0.95:

@@ -11,6 +11,7 @@ from drillpoint.errors import OutOfRange
 from drillpoint.ground.flute import Array
 from drillpoint.ground.net import Index, Net, split
 from drillpoint.ground.section import Section
+from drillpoint.ground.stated import CannotBeGround
 from drillpoint.ground.top import Top
 
 FLUTE_1, FLUTE_2, BODY_1, FRONT_1, STEP_1, BODY_2, FRONT_2, STEP_2 = (1 << bit for bit in range(8))
@@ -43,6 +44,15 @@ def skin(top: Top, tolerance: float) -> tuple[Net, int]:
     return net, mark >> 1
 
 
+def is_whole(top: Top) -> bool:
+    """Whether the flanks reach over the whole end of the drill; looks at a coarse net."""
+    try:
+        _first_guess(top, np.zeros(1), np.zeros(1))
+    except CannotBeGround:
+        return False
+    return True
+
+
 def pieces_of(net: Net, top: Top) -> Index:
     """Which piece of the top each triangle lies on."""
     heights = top.heights(net.x, net.y)
@@ -54,7 +64,9 @@ def pieces_of(net: Net, top: Top) -> Index:
 def _counts(top: Top, tolerance: float) -> Counts:
     """How many steps keep the chords within the tolerance: measured on a trial net, as chords go with the step squared."""
     out, across = _TRIAL
-    s, w = (v.ravel() for v in np.meshgrid(np.linspace(-1, 1, 2 * out + 1), np.linspace(0, 1, across + 1), indexing="ij"))
+    s, w = (
+        v.ravel() for v in np.meshgrid(np.linspace(-1, 1, 2 * out + 1), np.linspace(0, 1, across + 1), indexing="ij")
+    )
     x, y, z = top.lift(s, w, _first_guess(top, s, w))
     places = np.stack([x, y, z], axis=-1).reshape(2 * out + 1, across + 1, 3)
     piece = top.heights(x, y).argmin(axis=0).reshape(places.shape[:2])
@@ -95,9 +107,20 @@ def _skew(places: Array, piece: Index) -> float:
 
 
 def _first_guess(top: Top, s: Array, w: Array) -> Array:
-    flute = top.section.flute
-    x, y = top.section.untwisted(s, w, np.asarray(0.0))
-    return np.asarray(-np.hypot(x, y) * flute.design_slope)
+    """Heights near those of the top, for `Top.lift` to begin with: from a coarse net, found row by row from the axis."""
+    out, across = _TRIAL
+    aside = np.linspace(0, 1, across + 1)
+    rows = np.empty((2 * out + 1, across + 1))
+    for side in (1, -1):
+        z = np.zeros(across + 1)
+        for row in range(out + 1):
+            *_, z = top.lift(np.full(across + 1, side * row / out), aside, z)
+            rows[out + side * row] = z
+    place, beside = (np.clip(s, -1, 1) + 1) * out, w * across
+    i, j = np.minimum(place.astype(int), 2 * out - 1), np.minimum(beside.astype(int), across - 1)
+    p, q = place - i, beside - j
+    low, high = ((1 - q) * rows[k, j] + q * rows[k, j + 1] for k in (i, i + 1))
+    return np.asarray((1 - p) * low + p * high)
 
 
 def _columns(section: Section, across: int) -> Array:

@@ -15,6 +15,10 @@ from drillpoint.ground.stated import CannotBeGround
 
 Gap = Callable[[Array, Array], Array]
 _CLOSE = 1e-13
+_LOST = (
+    "a flank falls away before the heel, or as steeply as the flute itself; set a cone's apex further out, or give the "
+    "flank less relief"
+)
 _STEEPEST, _FLATTEST = 0.05, 4.0
 
 
@@ -75,11 +79,12 @@ class Top:
         close = _CLOSE * self.section.flute.radius
         before, (x, y, top) = z, over(z)
         gap_before = before - top
-        z = np.where(np.isfinite(top), top, z)
+        z = np.where(np.isfinite(top), z - gap_before / 2, z)
         for _ in range(60):
             x, y, top = over(z)
             gap = z - top
             if np.abs(gap).max(initial=0.0) <= close:
+                self._refuse_a_lost_heel(s, x, y)
                 return x, y, top
             with np.errstate(invalid="ignore", divide="ignore"):
                 steep = (gap - gap_before) / (z - before)
@@ -87,10 +92,14 @@ class Top:
             before, gap_before, z = z, gap, z - gap / steep
             if not np.isfinite(gap).all():
                 break
-        raise CannotBeGround(
-            "a flank does not reach over the whole end of the drill, or falls as steeply as the flute itself; set a cone's "
-            "apex further out, or give the flank less relief"
-        )
+        raise CannotBeGround(_LOST)
+
+    def _refuse_a_lost_heel(self, s: Array, x: Array, y: Array) -> None:
+        """On the outer half of a land the lip's own flank must be there; the other lip's stands high above it."""
+        for lip, land in ((1, s > 0.5), (2, s < -0.5)):
+            own = np.array(self.owner) == lip
+            if not np.isfinite(self.heights(x[land], y[land])[own]).any(axis=0).all():
+                raise CannotBeGround(_LOST)
 
     def _turned(self, xy: tuple[Array, Array] | None, s: Array, w: Array, z: Array) -> tuple[Array, Array]:
         if xy is None:
