@@ -23,14 +23,14 @@ class Thinned:
     """What is left of the edges of a point.
 
     notches: of lip 1 and of lip 2, or None. chisel: what is left of the chisel edge. feet: where each main lip now
-    ends, in its own frame. cores: how near each notch comes to the axis below the tip, mm, negative past it; for a lip
-    without a notch the distance of its flute.
+    ends, in its own frame. axis_distances: from the axis below the tip to each notch, carried on above the metal, mm;
+    negative past it. For a lip without a notch it is the distance of its flute.
     """
 
     notches: tuple[NotchCut | None, NotchCut | None]
     chisel: ChiselEdge
     feet: tuple[Place, Place]
-    cores: tuple[float, float]
+    axis_distances: tuple[float, float]
 
 
 def thinned(
@@ -41,17 +41,20 @@ def thinned(
     Raises CannotBeGround, with the reason, for notches that miss what they should thin or take what must stay.
     """
     cuts = [settle(n, lip, foot, chisel) if n else None for n, lip, foot in zip(notches, lips, feet, strict=True)]
-    cores = [core(c, lip) if c else lip.flute.half_web(lip.number) for c, lip in zip(cuts, lips, strict=True)]
+    spared = [
+        float(axis_distance(c, lip)[0]) if c else lip.flute.half_web(lip.number)
+        for c, lip in zip(cuts, lips, strict=True)
+    ]
     for made in filter(None, cuts):
         _refuse_a_cut_elsewhere(made, lips)
     left = _chisel_left(chisel, cuts[0], cuts[1])
-    if sum(cores) <= 0:
+    if sum(spared) <= 0:
         raise CannotBeGround(
-            f"the two notches meet below the tip, {-sum(cores):.3g} mm past each other, and cut the tip off; let the "
+            f"the two notches meet below the tip, {-sum(spared):.3g} mm past each other, and cut the tip off; let the "
             "faces pass further from the axis, or give them less notch_rake or less notch_depth"
         )
     ends = [_lip_left(c, lip, foot) if c else foot for c, lip, foot in zip(cuts, lips, feet, strict=True)]
-    return Thinned((cuts[0], cuts[1]), left, (ends[0], ends[1]), (cores[0], cores[1]))
+    return Thinned((cuts[0], cuts[1]), left, (ends[0], ends[1]), (spared[0], spared[1]))
 
 
 def own_frame(lip: int, points: Array) -> Array:
@@ -155,14 +158,12 @@ def _share_left(chisel: ChiselEdge, made: NotchCut, share: Callable[[Array], Arr
 
     taken = _single_run(depth, 0.0, 1.0)
     if taken is None:
-        why = (
-            "its corner_radius is too large for its notch_depth, so that the rounding stays clear of it; "
-            if made.radius > 0
-            else ""
-        )
+        cause, cure = "its floor comes up before it", "set the notch deeper, or give it a larger notch_angle"
+        if made.radius > 0:
+            cause = "its corner_radius is too large for its notch_depth, so that the rounding stays clear of it"
+            cure = "set the notch deeper, or the corner_radius smaller"
         raise CannotBeGround(
-            f"the notch of lip {made.lip} does not take the end of the chisel edge away: {why}set the notch deeper, "
-            "or give it a larger notch_angle"
+            f"the notch of lip {made.lip} does not take the end of the chisel edge away: {cause}; {cure}"
         )
     return taken
 
@@ -209,24 +210,23 @@ def _refuse_a_cut_elsewhere(made: NotchCut, lips: tuple[Lip, Lip]) -> None:
             )
 
 
-def core(made: NotchCut, lip: Lip) -> float:
-    """How near a notch comes to the drill axis anywhere below the tip, mm; negative when it reaches past the axis."""
+def axis_distance(made: NotchCut, lip: Lip) -> tuple[float, float]:
+    """From the drill axis below the tip to a notch, mm, negative inside it; and the height where it is least."""
     zero = np.zeros(1)
-    top = float(min(lip.own.height(zero, zero)[0], lip.other.height(zero, zero)[0]))
-    low, high = top - 4 * lip.flute.radius, top
+    low, high = -4 * lip.flute.radius, float(np.fmin(lip.own.height(zero, zero), lip.other.height(zero, zero))[0])
     for _ in range(10):
         # What is gone is convex, so along the axis the distance to it has one smallest value only.
         z = np.linspace(low, high, _SAMPLES)
         away = -made.depth(0 * z, 0 * z, z)
         nearest = int(away.argmin())
         low, high = z[max(nearest - 1, 0)], z[min(nearest + 1, len(z) - 1)]
-    return float(away.min())
+    return float(away[nearest]), float(z[nearest])
 
 
 def crossing(gap: Callable[[Array], Array], first: float, last: float) -> float:
     """Where a gap that is positive at `first` and not at `last` comes to nothing."""
-    for _ in range(8):
-        places = np.linspace(first, last, 17)
+    for _ in range(4):
+        places = np.linspace(first, last, 129)
         gaps = gap(places)
         after = int(np.argmax(gaps <= 0))
         if after == 0:

@@ -12,7 +12,7 @@ from drillpoint.ground.flute import Array
 from drillpoint.ground.lip import Lip, Place
 from drillpoint.ground.notch import NotchCut
 from drillpoint.ground.stations import Stations, flank_normal, of_edge
-from drillpoint.ground.thinned import crossing, depth_on, own_frame
+from drillpoint.ground.thinned import axis_distance, crossing, depth_on, own_frame
 
 if TYPE_CHECKING:
     from drillpoint.ground.point import GroundPoint
@@ -31,11 +31,11 @@ class ThinnedLipReadings:
     along the main lip's chord, from the foot of the axis to where the thinned lip meets it. untouched_lip_length: along
     what is left of the main lip; untouched_lip_share: that over the whole main lip before. thinned_lip_distance: in the
     end view, from the axis to the thinned lip's chord, prolonged; negative when it passes on the other lip's side.
-    core: the nearest the notch comes to the axis anywhere below the tip. face_overrun: in the end view, along the
-    thinned lip, how far the face runs on into the other land behind the chisel edge's end; negative where the corner's
-    rounding comes before it. middle_rake: normal rake half way along the thinned lip. start, end: of the thinned lip,
-    at the chisel edge and at the main lip, points of three in the lip's own frame. edge: points of the thinned lip, one
-    a row, from start to end. stations: readings at these points.
+    core: the nearest that the metal gone in the notch comes to the axis, anywhere below the tip. face_overrun: in the
+    end view, along the thinned lip, how far the face runs on into the other land behind the chisel edge's end; negative
+    where the corner's rounding comes before it. middle_rake: normal rake half way along the thinned lip. start, end: of
+    the thinned lip, at the chisel edge and at the main lip, points of three in the lip's own frame. edge: points of the
+    thinned lip, one a row, from start to end. stations: readings at these points.
     """
 
     thinning_angle: float
@@ -105,12 +105,15 @@ def thinning_readings(point: GroundPoint) -> ThinningReadings | None:
         lip.thinned_lip_distance if lip else _distance(foot.point[0, :2], _main_chord(side, foot))
         for lip, side, foot in zip((first, second), point.lips, point.thinned.feet, strict=True)
     ]
+    cores = [
+        lip.core if lip else spared for lip, spared in zip((first, second), point.thinned.axis_distances, strict=True)
+    ]
     return ThinningReadings(
         thinned_chisel_length=float(np.hypot(*chord)),
         chisel_edge_angle=180.0 - sum(acute) / 2,
         point_offset=float(np.hypot(*middle)),
         thinned_web=sum(distances),
-        core_thickness=sum(point.thinned.cores),
+        core_thickness=sum(cores),
         lips=(first, second),
     )
 
@@ -130,7 +133,7 @@ def _lip_readings(point: GroundPoint, number: int, made: NotchCut) -> ThinnedLip
         untouched_lip_length=untouched,
         untouched_lip_share=untouched / _along(lip, point.feet[number]),
         thinned_lip_distance=_distance(edge[0, :2], chord),
-        core=point.thinned.cores[number],
+        core=_core(made, lip, float(np.hypot(*edge[0, :2]))),
         face_overrun=_overrun(made, lip),
         edge=edge,
         stations=of_edge(edge, face, flank_normal(lip, edge[:, 0], edge[:, 1])),
@@ -157,6 +160,34 @@ def thinned_edge(made: NotchCut, lip: Lip, start: Array, end: Array) -> Array:
     return edge
 
 
+def _core(made: NotchCut, lip: Lip, start: float) -> float:
+    """Radius of the round bar about the axis that the notch spares, mm; the thinned lip starts at radius `start`."""
+    distance, height = axis_distance(made, lip)
+    place = np.array([0.0, 0.0, height])
+    x, y, z = own_frame(made.lip, place + distance * made.normal(*place))
+    if distance <= 0 or z <= float(_top(lip, np.array([x]), np.array([y]))[0]):
+        return distance
+    # The wall comes nearest above the metal, so what counts is the notch's edge on top of it.
+    (least, most), (first, last) = (0.0, start), (0.0, 2 * math.pi)
+    found = start
+    for _ in range(10):
+        radius, turn = np.meshgrid(np.linspace(least, most, 49), np.linspace(first, last, 91))
+        x, y = radius * np.cos(turn), radius * np.sin(turn)
+        gone = depth_on(made, np.stack([x, y, _top(lip, x, y)], axis=-1)) > 0
+        if not gone.any():
+            break
+        where = int(np.where(gone, radius, math.inf).argmin())
+        found, at = float(radius.flat[where]), float(turn.flat[where])
+        step, swing = (most - least) / 8, (last - first) / 30
+        least, most, first, last = max(found - step, 0.0), found, at - swing, at + swing
+    return found
+
+
+def _top(lip: Lip, x: Array, y: Array) -> Array:
+    """Height of the point before thinning, in the lip's own frame."""
+    return np.asarray(np.fmin(lip.own.height(x, y), lip.other.height(x, y)))
+
+
 def _overrun(made: NotchCut, lip: Lip) -> float:
     """How far behind the chisel edge's end the face goes out of the metal."""
     start = own_frame(made.lip, made.rounding(1)[0])
@@ -164,7 +195,7 @@ def _overrun(made: NotchCut, lip: Lip) -> float:
 
     def above(step: Array) -> Array:
         x, y, z = (start[:, None] + along[:, None] * step).reshape(3, -1)
-        return np.asarray(z - np.fmin(lip.own.height(x, y), lip.other.height(x, y)))
+        return np.asarray(z - _top(lip, x, y))
 
     end, meets = own_frame(made.lip, made.end), own_frame(made.lip, made.meets)
     out = start + along * crossing(above, -2 * lip.flute.radius, 2 * lip.flute.radius)
