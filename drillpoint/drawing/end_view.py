@@ -7,10 +7,11 @@ from typing import Any
 import sympy as sp
 
 from drillpoint.drawing import plain_point as point
-from drillpoint.drawing.plain_point import Curve
+from drillpoint.drawing.points import Curve, Point, along
 from drillpoint.drawing.scene import Scene, Sentence
-from drillpoint.drawing.sheet import OVERRUN, TAIL, Point, Sheet, along
+from drillpoint.drawing.sheet import OVERRUN, TAIL, Sheet
 from drillpoint.quantities import QUANTITIES
+from drillpoint.relation.symbols import symbols
 
 WIDTH, HEIGHT = 580, 480
 CENTRE = (sp.Integer(282), sp.Integer(236))
@@ -35,19 +36,20 @@ def build() -> tuple[Scene, list[Any]]:
     """The scene and the expressions of its coordinates."""
     sheet = Sheet()
     _drill(sheet)
-    _centre_lines(sheet)
+    sheet.centre_cross(CENTRE, RADIUS + 12)
     _diameter(sheet)
     _web(sheet)
     _chisel_edge_length(sheet)
     _chisel_edge_angle(sheet)
+    sheet.number("acute", 180 - symbols().chisel_edge_angle, like="chisel_edge_angle")
     scene = sheet.scene(
-        "end_view",
-        "End view of a twist drill, seen from the tip",
-        (WIDTH, HEIGHT),
-        point.GIVENS,
-        float(2 * RADIUS),
-        (24.0, 452.0),
-        _words(),
+        name="end_view",
+        title="End view of a twist drill, seen from the tip",
+        width=WIDTH,
+        height=HEIGHT,
+        **point.STATED,
+        bar=sheet.bar((24.0, 452.0), 0.45 * 2 * float(RADIUS), 2 * RADIUS / symbols().diameter),
+        words=_words(),
     )
     return scene, sheet.expressions
 
@@ -64,13 +66,6 @@ def _drill(sheet: Sheet) -> None:
     for turned in (lambda p: p, point.half_turn):
         sheet.line("lip", project(turned(point.chisel_corner)), project(turned(point.outer_corner)))
     sheet.line("chisel", project(point.chisel_corner), project(point.half_turn(point.chisel_corner)))
-
-
-def _centre_lines(sheet: Sheet) -> None:
-    x, y = CENTRE
-    reach = RADIUS + 12
-    sheet.line("centre", (x - reach, y), (x + reach, y))
-    sheet.line("centre", (x, y - reach), (x, y + reach))
 
 
 def _diameter(sheet: Sheet) -> None:

@@ -9,14 +9,47 @@ edge with tan δ = cot κ / tan α_x. So the point angle, the chisel edge angle 
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from types import MappingProxyType
 from typing import Any
 
 import sympy as sp
 
-from drillpoint.drawing.sheet import Point
+from drillpoint.drawing.points import Curve, Point
+from drillpoint.drawing.scene import Allowed, Range
 from drillpoint.relation.symbols import symbols
 
-GIVENS = ("point_angle", "chisel_edge_angle", "web_ratio")
+STATED: Mapping[str, Any] = MappingProxyType(
+    {
+        "needs": ("diameter", "point_angle", "web", "chisel_edge_angle"),
+        # On plane flanks the relief and the chisel edge follow from each other.
+        "also": ("chisel_edge_angle",),
+        "relations": (
+            "web_ratio",
+            ("chisel_edge_angle", "axial_relief"),
+            "lip_relief",
+            "lip_length",
+            "chisel_edge_length",
+            "point_height",
+        ),
+        "allowed": (
+            Allowed("web", "web {web} leaves no chisel edge to draw; give a web above 0, for example 1.5", low=1e-6),
+            Allowed(
+                "chisel_edge_angle",
+                "with so little relief the flank would stand above its lip at the centre, rub, and never cut; "
+                "give more relief",
+                low=90.0,
+            ),
+        ),
+        "ranges": (
+            Range("diameter", 1.0, 40.0, 10.0),
+            Range("point_angle", 60.0, 150.0, 118.0),
+            Range("web", 0.05, 0.4, 0.15, share_of="diameter"),
+            Range("chisel_edge_angle", 90.1, 150.0, 125.0),
+        ),
+    }
+)
+"""What every scene of a plainly ground point states of itself."""
 
 LAND = sp.rad(sp.Integer(78))  # how far the land reaches behind the outer corner: common practice, about
 MARGIN = sp.rad(sp.Integer(9))
@@ -35,8 +68,6 @@ outer_corner: Point = (sp.sqrt(1 - t**2), t)
 chisel_corner: Point = (t * sp.cot(delta), t)
 heel_angle = omega - LAND
 heel: Point = (CLEARED * sp.cos(heel_angle), CLEARED * sp.sin(heel_angle))
-
-Curve = list[str | Point]
 
 
 def on_flank(point: Point) -> Any:

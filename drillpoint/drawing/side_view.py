@@ -7,9 +7,10 @@ from typing import Any
 import sympy as sp
 
 from drillpoint.drawing import plain_point as point
-from drillpoint.drawing.plain_point import Curve
+from drillpoint.drawing.points import Curve, Point, along
 from drillpoint.drawing.scene import Scene, Sentence
-from drillpoint.drawing.sheet import GAP, OVERRUN, Point, Sheet, along
+from drillpoint.drawing.sheet import GAP, OVERRUN, Sheet
+from drillpoint.relation.symbols import symbols
 
 WIDTH, HEIGHT = 580, 480
 APEX = (sp.Integer(296), sp.Integer(122))
@@ -54,14 +55,15 @@ def build() -> tuple[Scene, list[Any]]:
     _lip_length(sheet)
     _point_height(sheet)
     _diameter(sheet)
+    sheet.number("half_point_angle", symbols().point_angle / 2, like="point_angle")
     scene = sheet.scene(
-        "side_view",
-        "Side view of a twist drill, square to the lips, tip upwards",
-        (WIDTH, HEIGHT),
-        point.GIVENS,
-        float(2 * RADIUS),
-        (24.0, 452.0),
-        _words(),
+        name="side_view",
+        title="Side view of a twist drill, square to the lips, tip upwards",
+        width=WIDTH,
+        height=HEIGHT,
+        **point.STATED,
+        bar=sheet.bar((24.0, 452.0), 0.45 * 2 * float(RADIUS), 2 * RADIUS / symbols().diameter),
+        words=_words(),
     )
     return scene, sheet.expressions
 

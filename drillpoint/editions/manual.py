@@ -8,9 +8,11 @@ from __future__ import annotations
 import inspect
 from importlib import import_module
 
-from drillpoint.drawing import Picture, draw, scene_names
-from drillpoint.drawing.draw import scene
+from drillpoint.drawing import Picture
+from drillpoint.drawing.catalogue import STATED
+from drillpoint.drawing.draw import picture, scene
 from drillpoint.drawing.scene import Label
+from drillpoint.drawing.working import values_of
 from drillpoint.quantities import Quantity
 from drillpoint.relation import Relation, Step
 from drillpoint.relation.printing import as_latex
@@ -33,7 +35,7 @@ def pages() -> dict[str, str]:
     """File name under docs/ and the text it must have."""
     filled = {name: relations for name, relations in CHAPTERS.items() if relations}
     written = {f"relations/{name}.md": _chapter(name, relations) for name, relations in filled.items()}
-    pictures = {f"relations/{name}.svg": _drawn(name).svg for name in scene_names()}
+    pictures = {f"relations/{name}.svg": _drawn(name).svg for name in STATED}
     return {"relations.md": _contents(filled), **written, **pictures}
 
 
@@ -101,11 +103,11 @@ def _section(relation: Relation) -> str:
 
 
 def _drawn(name: str) -> Picture:
-    return draw(name, diameter=10, point_angle=118, web=1.5, chisel_edge_angle=125)
+    return picture(name, values_of(scene(name), scene(name).usual), "mm")
 
 
 def _picture(relation: Relation) -> str:
-    for name in scene_names():
+    for name in STATED:
         if any(isinstance(shape, Label) and shape.of == relation.result.name for shape in scene(name).shapes):
             return f"![{_drawn(name).alt}]({name}.svg)\n"
     return ""

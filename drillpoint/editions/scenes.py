@@ -3,33 +3,41 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable
+from importlib import import_module
 from typing import Any
 
-from drillpoint.drawing import end_view, side_view
+from drillpoint.drawing.catalogue import SCENE, STATED
 from drillpoint.drawing.scene import Scene
 from drillpoint.editions.functions import javascript_function, python_function
 
 _HEADER = "Written by `python -m drillpoint.editions` from the scenes in drillpoint/drawing. Do not edit."
 
-BUILDERS: tuple[Callable[[], tuple[Scene, list[Any]]], ...] = (end_view.build, side_view.build)
+
+def built() -> list[tuple[Scene, list[Any]]]:
+    """Every stated scene, with the expressions of its coordinates."""
+    return [import_module(f"drillpoint.drawing.{name}").build() for name in STATED]
 
 
 def python_scenes() -> str:
     """The whole text of generated/scenes.py."""
-    built = [build() for build in BUILDERS]
-    data = {scene.name: scene.as_data() for scene, _ in built}
-    functions = [python_function(scene.name, scene.givens, expressions) for scene, expressions in built]
-    return "# ruff: noqa\n" + "\n\n".join(
-        [f'"""{_HEADER}"""\n', f"SCENES = {json.dumps(data, ensure_ascii=False)}\n", *functions]
-    )
+    scenes = built()
+    # One line a scene, so that a change shows where it belongs.
+    data = "".join(f"SCENES[{scene.name!r}] = {scene.as_data()!r}\n" for scene, _ in scenes)
+    functions = [python_function(scene.name, scene.arguments, expressions) for scene, expressions in scenes]
+    return "# ruff: noqa\n" + "\n\n".join([f'"""{_HEADER}"""\n', f"SCENES = {{}}\n{data}", *functions])
 
 
 def javascript_scenes() -> str:
     """The whole text of generated/scenes.js: an object `scenes` and no other name."""
     entries = []
-    for scene, expressions in (build() for build in BUILDERS):
-        coordinates = javascript_function("coordinates", scene.givens, expressions)
-        data = json.dumps(scene.as_data(), ensure_ascii=False)
-        entries.append(f"{json.dumps(scene.name)}: {{coordinates: {coordinates}, ...{data}}}")
-    return f"// {_HEADER}\nconst scenes = {{{', '.join(entries)}}};\n"
+    for scene, expressions in built():
+        coordinates = javascript_function("coordinates", scene.arguments, expressions)
+        data = json.dumps(_for_the_browser(scene), ensure_ascii=False)
+        entries.append(f"{SCENE}{scene.name}\nscenes.{scene.name} = {{coordinates: {coordinates}, ...{data}}};\n")
+    return f"// {_HEADER}\nconst scenes = {{}};\n{''.join(entries)}"
+
+
+def _for_the_browser(scene: Scene) -> dict[str, Any]:
+    """What the browser reads of a scene; givens are worked out by Python only."""
+    unread = ("needs", "relations", "also", "defaults", "ranges", "arguments")
+    return {name: value for name, value in scene.as_data().items() if name not in unread}

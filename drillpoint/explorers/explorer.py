@@ -8,7 +8,9 @@ from typing import Any
 
 from attrs import asdict, evolve, frozen
 
-from drillpoint.drawing.scene import Sentence
+from drillpoint.drawing.draw import scene
+from drillpoint.drawing.scene import Allowed, Sentence
+from drillpoint.drawing.working import step, work_through
 from drillpoint.errors import LearnerError, OutOfRange, UnknownGiven
 from drillpoint.quantities import nearest, plain_number, quantity
 
@@ -37,15 +39,6 @@ class Slider:
 
 
 @frozen
-class AtLeast:
-    """A result that must reach a value for the drill to be drawn, and what is said when it does not."""
-
-    name: str
-    least: float
-    says: str
-
-
-@frozen
 class Explorer:
     """An explorer. relations: worked out in this order. worked: those whose line is shown. summary: the status line."""
 
@@ -56,7 +49,6 @@ class Explorer:
     worked: tuple[str, ...]
     table: tuple[str, ...]
     scenes: tuple[str, ...]
-    at_least: tuple[AtLeast, ...]
     summary: tuple[Sentence, ...]
 
     @property
@@ -64,10 +56,25 @@ class Explorer:
         """Where the sliders stand at first and after a reset."""
         return {slider.name: slider.start for slider in self.sliders}
 
+    @property
+    def allowed(self) -> tuple[Allowed, ...]:
+        """What its scenes allow."""
+        return tuple(dict.fromkeys(rule for name in self.scenes for rule in scene(name).allowed))
+
     def as_data(self) -> dict[str, Any]:
         """The explorer as the browser reads it."""
-        data: dict[str, Any] = json.loads(json.dumps(asdict(self)))
+        allowed = [asdict(rule) for rule in self.allowed]
+        data: dict[str, Any] = json.loads(json.dumps({**asdict(self), "allowed": allowed}))
         return data
+
+    def values(self, state: Mapping[str, float]) -> dict[str, float]:
+        """Every value of the drill on the sliders, by keyword, as the browser works it out.
+
+        Raises Impossible when the sliders stand on a drill that cannot be.
+        """
+        values = {name: float(value) for name, value in state.items()}
+        work_through(map(step, self.relations), values, self.allowed)
+        return values
 
     def state(self, **givens: float) -> dict[str, float]:
         """The sliders' values with some set.

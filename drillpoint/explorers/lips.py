@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from drillpoint.drawing.scene import Sentence
-from drillpoint.explorers.explorer import AtLeast, Explorer, Slider
+from drillpoint.explorers.explorer import Explorer, Slider
 from drillpoint.quantities import QUANTITIES
 
 _usual = QUANTITIES["chisel_edge_angle"].usual
@@ -39,13 +39,6 @@ LIPS = Explorer(
         "chisel_edge_angle",
     ),
     scenes=("end_view", "side_view"),
-    at_least=(
-        AtLeast(
-            "chisel_edge_angle",
-            90.0,
-            "with so little relief the flank would stand above its lip at the centre, rub, and never cut",
-        ),
-    ),
     summary=(
         Sentence(
             "Chisel edge {chisel_edge_angle} to the lips (obtuse), ",

@@ -9,7 +9,7 @@ import json
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
-from drillpoint.drawing.draw import facts, picture, scene
+from drillpoint.drawing.draw import picture
 from drillpoint.drawing.showing import read_units
 from drillpoint.explorers.find import find
 from drillpoint.explorers.script import page_script, style
@@ -29,8 +29,8 @@ def standalone_page(name: str, units: str = "mm", **start: float) -> str:
     digest = base64.b64encode(hashlib.sha256(code.encode("utf-8")).digest()).decode("ascii")
     # Inside a script element only "</" could end it early.
     config = json.dumps({**data, "units": read_units(units)}, ensure_ascii=False).replace("</", "<\\/")
-    values = facts(**state)
-    pictures = [picture(scene(name), values, read_units(units)) for name in explorer.scenes]
+    values = explorer.values(state)
+    pictures = [picture(name, values, read_units(units)) for name in explorer.scenes]
     environment = Environment(
         loader=PackageLoader("drillpoint.explorers", "pages"), autoescape=True, undefined=StrictUndefined
     )

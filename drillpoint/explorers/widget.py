@@ -10,8 +10,7 @@ import anywidget
 import traitlets
 
 from drillpoint.drawing import Picture
-from drillpoint.drawing.draw import facts, picture
-from drillpoint.drawing.draw import scene as scene_of
+from drillpoint.drawing.draw import picture
 from drillpoint.drawing.picture import side_by_side
 from drillpoint.drawing.showing import read_units
 from drillpoint.errors import LearnerError
@@ -44,7 +43,7 @@ class ExplorerWidget(anywidget.AnyWidget):
 
         Raises LearnerError when the sliders stand on a drill that cannot be.
         """
-        return facts(**self.state)
+        return self._explorer.values(self.state)
 
     @property
     def call(self) -> str:
@@ -54,7 +53,7 @@ class ExplorerWidget(anywidget.AnyWidget):
     def picture(self, scene: str = "") -> Picture:
         """The drill on the sliders as a still picture: one scene by its name, or all of them side by side."""
         names = (scene,) if scene else self._explorer.scenes
-        return side_by_side([picture(scene_of(name), self.facts, read_units(self.units)) for name in names])
+        return side_by_side([picture(name, self.facts, read_units(self.units)) for name in names])
 
     def on_move(self, callback: Callable[[dict[str, float]], object]) -> None:
         """Call back with `.facts` whenever a slider has come to rest; what goes wrong is shown under the sliders."""

@@ -12,8 +12,8 @@ from drillpoint.errors import LearnerError
 from tests.drawing.drills import USUAL, corners
 
 
-def test_the_two_scenes_are_there():
-    assert scene_names() == ("end_view", "side_view")
+def test_the_views_of_the_point_are_there():
+    assert {"end_view", "side_view"} <= set(scene_names())
 
 
 def test_a_relief_gives_the_chisel_edge_of_a_plane_flank():
@@ -45,10 +45,10 @@ def test_an_acute_chisel_edge_angle_draws_its_supplement():
     [
         ({"name": "endview"}, "did you mean 'end_view'"),
         ({"diametre": 10}, "did you mean 'diameter'"),
-        ({"web": None}, "either web or web_ratio"),
-        ({"web_ratio": 0.15}, "either web or web_ratio"),
-        ({"chisel_edge_angle": None}, "exactly one of"),
-        ({"lip_relief": 12}, "exactly one of"),
+        ({"web": None}, "needs web .*or web_ratio"),
+        ({"web_ratio": 0.15}, "does not need web_ratio beside web"),
+        ({"chisel_edge_angle": None}, "axial_relief or lip_relief.*for example draw"),
+        ({"lip_relief": 12}, "does not need lip_relief beside chisel_edge_angle"),
         ({"chisel_edge_angle": None, "lip_relief": 2}, "give more relief"),
         ({"point_angle": 59}, "118"),
         ({"web": 9, "chisel_edge_angle": 150}, "web"),

@@ -19,7 +19,7 @@ def lines(name, values, style):
         if isinstance(shape, Outline) and shape.style == style:
             flat = [numbers[step] for step in shape.steps if isinstance(step, int)]
             found.append([(x, -y) for x, y in zip(flat[::2], flat[1::2], strict=True)])
-    scale = shown.pixels_per_diameter / values["diameter"]
+    scale = numbers[shown.bar.scale]
     (ax, ay), (bx, by) = next(line for line in (found if style == "chisel" else lines_raw(shown, numbers, "chisel")))
     mid = ((ax + bx) / 2, (ay + by) / 2)
     return [[((x - mid[0]) / scale, (y - mid[1]) / scale) for x, y in line] for line in found]
@@ -55,7 +55,7 @@ def test_the_side_view_shows_lip_length_and_point_angle_in_true_size(drill):
     assert outer_2 == pytest.approx((-outer_1[0], outer_1[1]))
     ((first, last),) = lines("side_view", values, "chisel")
     assert first[1] == pytest.approx(last[1])
-    foreshortened = values["chisel_edge_length"] * math.cos(math.radians(values["acute"]))
+    foreshortened = values["chisel_edge_length"] * math.cos(math.radians(180 - values["chisel_edge_angle"]))
     assert last[0] - first[0] == pytest.approx(foreshortened)
 
 
@@ -63,7 +63,7 @@ def test_the_point_height_dimension_spans_the_sharp_cone():
     values = facts(**USUAL)
     shown = scene("side_view")
     numbers = coordinates(shown, values)
-    scale = shown.pixels_per_diameter / values["diameter"]
+    scale = numbers[shown.bar.scale]
     tips = [line[0] for line in lines_raw(shown, numbers, "arrow")]
     columns = {}
     for x, y in tips:
@@ -87,7 +87,11 @@ def test_the_flank_is_a_plane_through_the_lip_and_the_chisel_edge():
 
 def test_the_drawing_fits_its_frame_whatever_the_size():
     small, large = (facts(**{**USUAL, "diameter": d, "web": 0.15 * d}) for d in (1.0, 40.0))
-    assert coordinates(scene("end_view"), small) == pytest.approx(coordinates(scene("end_view"), large))
+    shown = scene("end_view")
+    sheets = [coordinates(shown, drill) for drill in (small, large)]
+    # DERIVED: forty times the drill is drawn at a fortieth of the scale, and nothing else changes.
+    assert sheets[0].pop(shown.bar.scale) == pytest.approx(40 * sheets[1].pop(shown.bar.scale))
+    assert sheets[0] == pytest.approx(sheets[1])
 
 
 def test_every_scene_is_made_of_svg_letters_and_places():

@@ -1,7 +1,9 @@
+from fractions import Fraction
+
 import pytest
 
 from drillpoint.drawing.scene import Sentence
-from drillpoint.drawing.showing import bar_length, describe, fraction, read_units, show
+from drillpoint.drawing.showing import bar_length, describe, fill, fraction, read_units, show
 from drillpoint.errors import LearnerError
 
 
@@ -16,7 +18,10 @@ from drillpoint.errors import LearnerError
         ("web", 0.05, "mm", "0.05 mm"),
         ("lip_length", 5.1545, "mm", "5.15 mm"),
         ("chisel_edge_angle", 101.6448, "inch", "101.6°"),
-        ("acute", 78.3552, "mm", "78.4°"),
+        ("feed", 0.2, "mm", "0.2 mm/rev"),
+        ("feed", 0.2, "inch", "0.0079 in/rev"),
+        ("cutting_speed", 20, "inch", "65.617 ft/min"),
+        ("thrust", 812.4, "inch", "812 N"),
         ("web_ratio", 0.15, "mm", "0.15"),
     ],
 )
@@ -31,11 +36,19 @@ def test_a_fraction_is_in_lowest_terms(inches, written):
     assert fraction(inches) == written
 
 
-@pytest.mark.parametrize("diameter", [0.5, 1, 3, 9.525, 10, 25.4, 40, 100])
+@pytest.mark.parametrize("longest", [0.04, 0.5, 1, 3, 9.525, 10, 25.4, 40, 100])
 @pytest.mark.parametrize("units", ["mm", "inch"])
-def test_the_scale_bar_is_shorter_than_the_drill(diameter, units):
-    length, _ = bar_length(diameter, units)
-    assert 0 < length < diameter
+def test_the_scale_bar_is_a_round_length_that_fits(longest, units):
+    length, written = bar_length(longest, units)
+    assert longest / 2.6 < length <= longest * (1 + 1e-9)
+    number, unit = written.split()
+    assert length == pytest.approx(float(Fraction(number)) * {"mm": 1, "in": 25.4}[unit])
+
+
+def test_a_name_of_the_scene_is_written_like_its_quantity():
+    assert fill("{inner} at {radius}", {"inner": 16.61, "radius": 2.5}, "mm", {"inner": "relief_at_radius"}) == (
+        "16.6° at 2.5 mm"
+    )
 
 
 def test_a_sentence_says_its_judgement_on_either_side_of_the_usual():

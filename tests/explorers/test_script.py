@@ -38,7 +38,9 @@ def test_values_are_written_alike(browser):
             ("diameter", lengths),
             ("web", lengths),
             ("point_angle", angles),
-            ("acute", angles),
+            ("feed", lengths),
+            ("cutting_speed", angles),
+            ("power", angles),
             ("web_ratio", [v / 100 for v in angles]),
         )
         for value in values
@@ -48,9 +50,11 @@ def test_values_are_written_alike(browser):
     assert theirs == [show(name, value, units) for name, value, units in asked]
     theirs = run(browser, "argument.map((length) => fraction(length / 25.4))", lengths)
     assert theirs == [fraction(length / 25.4) for length in lengths]
-    sizes = [0.5, 1, 3.3, 10, 25.4, 40]
+    sizes = [0.0005, 0.004, 0.03, 0.5, 1, 3.3, 10, 25.4, 40, 300]
     theirs = run(browser, "argument.flatMap((d) => [barLength(d, 'mm'), barLength(d, 'inch')])", sizes)
-    assert theirs == [pytest.approx(list(bar_length(d, units))) for d in sizes for units in ("mm", "inch")]
+    own = [bar_length(d, units) for d in sizes for units in ("mm", "inch")]
+    assert [length for length, _ in theirs] == pytest.approx([length for length, _ in own])
+    assert [written for _, written in theirs] == [written for _, written in own]
 
 
 @pytest.mark.parametrize(

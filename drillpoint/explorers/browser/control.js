@@ -82,7 +82,7 @@ function makeControl(slider, host) {
       box.value = shown.replace(/ ?(°|mm|in)$/, "");
       setAttribute(box, "aria-invalid", "false");
     }
-    const other = units === "mm" ? `${inInches(value)} in` : `${plainNumber(value, 2)} mm`;
+    const other = units === "mm" ? `${inInches(value / MM_PER_INCH)} in` : `${plainNumber(value, 2)} mm`;
     const near = isFraction(value / MM_PER_INCH) ? "" : ` (near ${fraction(value / MM_PER_INCH)} in)`;
     setText(also, ratio || (unit === "mm" ? `= ${other}${units === "inch" ? near : ""}` : ""));
   }

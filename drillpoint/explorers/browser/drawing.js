@@ -6,47 +6,84 @@ function pathData(steps, coordinates) {
   return steps.map((step) => (typeof step === "string" ? step : number(coordinates[step]))).join(" ");
 }
 
-function barLength(diameter, units) {
-  const steps = units === "mm"
-    ? [0.2, 0.5, 1, 2, 5, 10, 20, 50].map((step) => [step, `${plainNumber(step, 2)} mm`])
-    : [1, 2, 4, 8, 16, 32, 64, 128].map((part) => [(part / 64) * MM_PER_INCH, `${fraction(part / 64)} in`]);
-  return steps.filter(([step]) => step <= 0.45 * diameter).at(-1) ?? steps[0];
+function barLength(longest, units) {
+  const within = longest * (1 + 1e-9);
+  if (units === "mm") {
+    const steps = [-3, -2, -1, 0, 1, 2, 3].flatMap((power) => [1, 2, 5].map((digit) => [digit * 10 ** power, power]));
+    const [length, power] = steps.filter(([step]) => step <= within).at(-1) ?? steps[0];
+    return [length, `${plainNumber(length, Math.max(0, -power))} mm`];
+  }
+  const inches = within / MM_PER_INCH;
+  const part = [1024, 512, 256, 128, 64, 32, 16, 8, 4, 2, 1].find((p) => p / 64 <= inches);
+  if (part) return [(part / 64) * MM_PER_INCH, `${fraction(part / 64)} in`];
+  const thousandths = [10, 5, 2, 1].find((n) => n / 1000 <= inches) ?? 1;
+  return [(thousandths / 1000) * MM_PER_INCH, `${plainNumber(thousandths / 1000, 3)} in`];
+}
+
+const SECTIONS = { section: 45, section_other: -45 };
+
+// Cut metal: a pattern for each kind in the scene. Its name is new each time, since another drawing may go away.
+function makeHatching(scene, root) {
+  const names = {};
+  for (const [style, turn] of Object.entries(SECTIONS)) {
+    if (!scene.shapes.some((shape) => shape.style === style)) continue;
+    names[style] = `drillpoint-${scene.name}-${style}-${(made += 1)}`;
+    const size = { width: 7, height: 7, patternUnits: "userSpaceOnUse", patternTransform: `rotate(${turn})` };
+    const pattern = makeSvg("pattern", { id: names[style], ...size });
+    pattern.append(makeSvg("path", { class: "hatching", d: "M 0 0 L 0 7" }));
+    root.appendChild(makeSvg("defs")).append(pattern);
+  }
+  return names;
 }
 
 function makeDrawing(scene) {
   const root = makeSvg("svg", { class: "drillpoint-drawing", role: "img", viewBox: `0 0 ${scene.width} ${scene.height}` });
   const title = root.appendChild(makeSvg("title"));
   const description = root.appendChild(makeSvg("desc"));
-  root.append(makeSvg("rect", { class: "paper", width: scene.width, height: scene.height }));
   title.textContent = scene.title;
+  const patterns = makeHatching(scene, root);
+  root.append(makeSvg("rect", { class: "paper", width: scene.width, height: scene.height }));
   const elements = scene.shapes.map((shape) => {
     const text = !("steps" in shape);
-    const attributes = text ? { class: shape.style, "text-anchor": shape.anchor } : { class: shape.style };
-    return root.appendChild(makeSvg(text ? "text" : "path", attributes));
+    const element = makeSvg(text ? "text" : "path", { class: shape.style, ...(text && { "text-anchor": shape.anchor }) });
+    if (shape.style in patterns) element.style.fill = `url(#${patterns[shape.style]})`;
+    return root.appendChild(element);
   });
-  const bar = root.appendChild(makeSvg("path", { class: "bar" }));
-  const barText = root.appendChild(makeSvg("text", { class: "term", "text-anchor": "start" }));
-  const update = (values, units, mark) => {
-    const coordinates = scene.coordinates(values);
-    scene.shapes.forEach((shape, i) => {
-      const element = elements[i];
-      if ("steps" in shape) return setAttribute(element, "d", pathData(shape.steps, coordinates));
-      setAttribute(element, "x", number(coordinates[shape.x]));
-      setAttribute(element, "y", number(coordinates[shape.y]));
-      return setText(element, fill(shape.parts, values, units));
-    });
-    const [x, y] = scene.bar;
-    const [length, written] = barLength(values.diameter, units);
-    const end = number(x + (length / values.diameter) * scene.pixels_per_diameter);
+  const bar = scene.bar && root.appendChild(makeSvg("path", { class: "bar" }));
+  const barText = scene.bar && root.appendChild(makeSvg("text", { class: "term", "text-anchor": "start" }));
+  const likes = Object.fromEntries((scene.numbers ?? []).map(({ name, like }) => [name, like]));
+
+  function updateBar(coordinates, units) {
+    const { x, y, longest, scale } = scene.bar;
+    const [length, written] = barLength(longest / coordinates[scale], units);
+    const end = number(x + length * coordinates[scale]);
     const [left, top, bottom, middle] = [x, y - 5, y + 5, y].map(number);
     const ends = [left, end].map((at) => `M ${at} ${top} L ${at} ${bottom}`);
     setAttribute(bar, "d", `${ends[0]} M ${left} ${middle} L ${end} ${middle} ${ends[1]}`);
     setAttribute(barText, "x", left);
     setAttribute(barText, "y", number(y - 10));
     setText(barText, written);
-    const said = mark + describe(scene.words, values, units);
+  }
+
+  function update(known, units, mark) {
+    const coordinates = scene.coordinates(known);
+    const values = { ...known };
+    for (const { name, place } of scene.numbers ?? []) values[name] = coordinates[place];
+    scene.shapes.forEach((shape, i) => {
+      const element = elements[i];
+      const shown = !("when" in shape) || coordinates[shape.when] > 0;
+      // A shape that is left out may have no place at all, so its numbers are not looked at.
+      if (!shown) return void element.setAttribute("display", "none");
+      element.removeAttribute("display");
+      if ("steps" in shape) return void setAttribute(element, "d", pathData(shape.steps, coordinates));
+      setAttribute(element, "x", number(coordinates[shape.x]));
+      setAttribute(element, "y", number(coordinates[shape.y]));
+      setText(element, fill(shape.parts, values, units, likes));
+    });
+    if (bar) updateBar(coordinates, units);
+    const said = mark + describe(scene.words, values, units, likes);
     setText(description, said);
     setAttribute(root, "aria-label", said);
-  };
+  }
   return { root, update };
 }

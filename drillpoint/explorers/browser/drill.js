@@ -2,22 +2,25 @@
 
 function work(config, state, units) {
   const values = { ...state };
-  const margins = [];
+  const problems = [];
+  const check = (name) => {
+    for (const { name: of, low, high, says } of config.allowed) {
+      const holds = (low ?? -Infinity) <= values[name] && values[name] <= (high ?? Infinity);
+      if (of === name && !holds) problems.push(fill(says, values, units));
+    }
+  };
+  Object.keys(state).forEach(check);
   for (const name of config.relations) {
     const relation = numbers.relations[name];
     const found = relation.margins(values);
     relation.conditions.forEach((condition, i) => {
       const holds = condition.allows_zero ? found[i] >= 0 : found[i] > 0;
-      if (!holds) margins.push(fill(condition.says, values, units));
+      if (!holds) problems.push(fill(condition.says, values, units));
     });
     values[relation.result] = relation.value(values);
+    check(relation.result);
   }
-  for (const { name, least, says } of config.at_least) {
-    if (!(values[name] >= least)) margins.push(says);
-  }
-  values.acute = 180 - values.chisel_edge_angle;
-  values.half_point_angle = values.point_angle / 2;
-  return { values, problem: margins[0] ?? "" };
+  return { values, problem: problems[0] ?? "" };
 }
 
 const between = (from, to, share) =>

@@ -14,7 +14,7 @@ function makeTable(config) {
     if (cells.length === 1) return setText(cells[0], show(name, value, "mm"));
     const inches = value / MM_PER_INCH;
     setText(cells[0], show(name, value, "mm").replace(" mm", ""));
-    setText(cells[1], inInches(value));
+    setText(cells[1], inInches(inches));
     return setText(cells[2], (isFraction(inches) ? "" : "≈ ") + fraction(inches));
   });
   return { root, update };

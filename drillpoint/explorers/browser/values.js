@@ -19,35 +19,43 @@ function fraction(inches) {
 
 const isFraction = (inches) => Math.abs(inches * 64 - Math.round(inches * 64)) < 64e-6;
 
-function unitOf(name) {
-  return name in numbers.quantities ? numbers.quantities[name].unit : "°";
-}
+const unitOf = (name) => numbers.quantities[name].unit;
 
-function inInches(mm) {
-  const inches = mm / MM_PER_INCH;
-  return plainNumber(inches, inches >= 1 ? 3 : 4);
+// What each unit is written as in inches, and how many of the metric unit make one.
+const INCH_UNITS = {
+  mm: ["in", MM_PER_INCH],
+  "mm/rev": ["in/rev", MM_PER_INCH],
+  "mm/min": ["in/min", MM_PER_INCH],
+  "m/min": ["ft/min", (12 * MM_PER_INCH) / 1000],
+};
+
+function inInches(length) {
+  return plainNumber(length, Math.abs(length) >= 1 ? 3 : 4);
 }
 
 function show(name, value, units) {
-  const unit = unitOf(name);
-  if (unit === "°") return plainNumber(value, name in numbers.quantities ? numbers.quantities[name].decimals : 1) + "°";
-  if (unit === "") return plainNumber(value, numbers.quantities[name].decimals);
-  if (units === "mm") return `${plainNumber(value, value >= 1 ? 2 : 3)} mm`;
-  const inches = value / MM_PER_INCH;
-  return `${name === "diameter" && isFraction(inches) ? fraction(inches) : inInches(value)} in`;
+  const { unit, decimals } = numbers.quantities[name];
+  if (unit === "mm" && units === "mm") return `${plainNumber(value, Math.abs(value) >= 1 ? 2 : 3)} mm`;
+  if (units === "inch" && unit in INCH_UNITS) {
+    const [written, factor] = INCH_UNITS[unit];
+    const inches = value / factor;
+    return `${name === "diameter" && isFraction(inches) ? fraction(inches) : inInches(inches)} ${written}`;
+  }
+  return plainNumber(value, decimals) + (unit === "°" || !unit ? unit : ` ${unit}`);
 }
 
-function fill(parts, values, units) {
-  return parts.replace(/\{(\w+)\}/g, (_, name) => show(name, values[name], units));
+// likes: what else than itself a name is written like.
+function fill(parts, values, units, likes = {}) {
+  return parts.replace(/\{(\w+)\}/g, (_, name) => show(likes[name] ?? name, values[name], units));
 }
 
-function describe(words, values, units) {
+function describe(words, values, units, likes) {
   return words.map((clause) => {
-    const said = fill(clause.parts, values, units);
+    const said = fill(clause.parts, values, units, likes);
     if (!clause.judged) return said;
     const value = values[clause.judged];
     const judgement = value < clause.low ? clause.below : value > clause.high ? clause.above : clause.within;
-    return said + fill(judgement, values, units);
+    return said + fill(judgement ?? "", values, units, likes);
   }).join("");
 }
 
