@@ -16,7 +16,7 @@ from types import MappingProxyType
 from attrs import field, frozen
 
 from drillpoint.course.formula_grammar import GREEK, Evaluate, FormulaBuilder, Values, examples_in, parser
-from drillpoint.course.reading import LOOK_ALIKES, ReadingError
+from drillpoint.course.typed import LOOK_ALIKES, ReadingError
 from drillpoint.errors import LearnerError
 
 LONGEST_FORMULA = 200

@@ -14,7 +14,8 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import evolve, frozen
 
-from drillpoint.course.reading import MOST_DIGITS, ReadingError
+from drillpoint.course.numeral import MOST_DIGITS
+from drillpoint.course.typed import ReadingError
 
 if TYPE_CHECKING:
     from lark import Lark, Token

@@ -84,7 +84,6 @@ HOSTILE_STRINGS: tuple[str, ...] = (
     "mm",
     "5 furlongs",
     "5°°",
-    "60°30'",
     "😀",
     "5 😀",
     " " * 61,

@@ -4,12 +4,13 @@ const VULGAR = { "½": 1 / 2, "¼": 1 / 4, "¾": 3 / 4, "⅛": 1 / 8, "⅜": 3 /
 const UNIT_WORDS = [
   [/^(mm\.?|millimet(re|er)s?)$/, "mm", 1],
   [/^(cm\.?|centimet(re|er)s?)$/, "mm", 10],
+  [/^(m\.?|met(re|er)s?)$/, "mm", 1000],
   [/^(in\.?|inch|inches|"|″|”|“|''|’’|′′)$/, "mm", MM_PER_INCH],
   [/^(°|º|˚|deg\.?|degrees?)$/, "°", 1],
 ];
 const NUMBER = new RegExp(
   "^([+-]?)\\s*(?:(\\d+)(?:\\s+|-)(\\d+)\\s*/\\s*(\\d+)|(\\d+)\\s*/\\s*(\\d+)|(?:(\\d+)[ -]?)?([½¼¾⅛⅜⅝⅞⅓⅔])" +
-  "|(\\d+(?:[.,]\\d+|\\.(?!\\d))?|[.,]\\d+))\\s*(\\D*)$",
+  "|((?:\\d+(?:[.,]\\d+|\\.(?!\\d))?|[.,]\\d+)(?:[eE][+-]?\\d{1,3})?))\\s*(\\D*)$",
 );
 
 function readNumber(typed, unit, units) {
@@ -20,7 +21,7 @@ function readNumber(typed, unit, units) {
   const m = text.length <= 60 && NUMBER.exec(text);
   if (!m) return refuse(`“${typed.slice(0, 40)}” cannot be read as one number`);
   const [, sign, whole, top, bottom, numerator, denominator, before, vulgar, decimal, rest] = m;
-  if (decimal && /^[1-9]\d{0,2},\d{3}$/.test(decimal)) return refuse(`“${decimal}” could mean two numbers; use a point`);
+  if (decimal && /^[1-9]\d{0,2},\d{3}(e|$)/i.test(decimal)) return refuse(`“${decimal}” could mean two numbers; use a point`);
   let value;
   if (whole) value = +whole + top / bottom;
   else if (numerator) value = numerator / denominator;
