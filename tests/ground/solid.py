@@ -11,10 +11,12 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import manifold3d
 import numpy as np
 import numpy.typing as npt
+import trimesh
 
 from tests.ground.solid_tools import HALF_TURN, Array, Stated, Tool, Triangles, skinned, tool_from
 from tests.ground.solid_wheels import cot, half_web, wheel
@@ -31,6 +33,11 @@ class Solid:
     left_by: npt.NDArray[np.str_]
     manifold: manifold3d.Manifold
     facet: float
+
+    @cached_property
+    def mesh(self) -> trimesh.Trimesh:
+        """The same for trimesh, corners kept as they are."""
+        return trimesh.Trimesh(self.vertices, self.triangles, process=False)
 
     def seen_from_lip_2(self) -> Solid:
         """The same solid half a turn on, its halves renamed, so that lip 2 stands where lip 1 stood."""
@@ -114,11 +121,8 @@ def _flute_section(flute: Stated, lip: int, facet: float) -> Array:
     radius, t = flute["diameter"] / 2, half_web(flute, lip)
     out = np.linspace(0.0, 1.06 * radius, math.ceil(1.06 * radius / facet) + 1)
     face = np.column_stack([out, np.full_like(out, t), out * cot(flute.get("point_angle", 118.0) / 2)])
-    # The heel of the land whose lip is the other one: so far round behind that lip's corner.
-    behind = half_web(flute, 3 - lip)
-    fall = math.sqrt(radius**2 - behind**2) * cot(flute.get("point_angle", 118.0) / 2)
-    corner = math.pi + math.asin(behind / radius) + _twist(flute) * fall
-    heel = corner - math.radians(flute.get("heel_angle", 75.0))
+    # The heel across the flute, at z = 0: so far round behind the way the other lip points, seen from the tip.
+    heel = math.pi - math.radians(flute.get("heel_angle", 75.0))
     middle = _middle_of_arc(radius, t, radius * np.array([math.cos(heel), math.sin(heel)]))
     bend = math.atan2(-radius * math.cos(heel), middle - radius * math.sin(heel))
     bends = np.linspace(0.0, 1.06 * bend, math.ceil(1.06 * bend * (middle - t) / facet) + 1)[1:]

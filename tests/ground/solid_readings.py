@@ -48,14 +48,9 @@ class Lip:
         return np.array(fitted)
 
 
-def as_mesh(solid: Solid) -> trimesh.Trimesh:
-    """The solid for trimesh, corners kept as they are."""
-    return trimesh.Trimesh(solid.vertices, solid.triangles, process=False)
-
-
 def line_between(solid: Solid, first: str, second: str) -> Array:
     """The longest line along which the faces of two names meet, end to end; "whole flank 1" takes in all its planes."""
-    mesh = as_mesh(solid)
+    mesh = solid.mesh
     sides = [_is_of(solid, name)[mesh.face_adjacency] for name in (first, second)]
     meets = (sides[0][:, 0] & sides[1][:, 1]) | (sides[0][:, 1] & sides[1][:, 0])
     lines = [solid.vertices[chain] for chain in _chains(mesh.face_adjacency_edges[meets])]
@@ -162,9 +157,9 @@ def heel_clearance(lip: Lip, flute: Stated, flank: Stated, number: int) -> float
 def web_thickness(solid: Solid, height: float) -> float:
     """The two flutes' nearest distances from the axis, added: read in two sections below the point and carried up."""
     levels = np.array([0.45, 0.95]) * solid.vertices[:, 2].min()
-    mesh, sums = as_mesh(solid), []
+    sums = []
     for level in levels:
-        cuts, faces = trimesh.intersections.mesh_plane(mesh, [0, 0, 1], [0, 0, level], return_faces=True)
+        cuts, faces = trimesh.intersections.mesh_plane(solid.mesh, [0, 0, 1], [0, 0, level], return_faces=True)
         sums.append(sum(_nearest(cuts[solid.left_by[faces] == name][..., :2]) for name in ("flute 1", "flute 2")))
     growth = (sums[1] - sums[0]) / (levels[1] - levels[0])
     return float(sums[0] + growth * (height - levels[0]))
