@@ -1,13 +1,16 @@
 """Drawings of the point, in true proportions, as a drawing office would make them.
 
->>> from drillpoint.drawing import draw
+>>> from drillpoint.drawing import chart, draw
 >>> draw("end_view", diameter=10, point_angle=118, web=1.5, chisel_edge_angle=125)
+>>> chart("relief_along_lip", feed=0.3)
 
 A scene says what is drawn, as data; its coordinates are stated once, in sympy, and generated for Python and for the
-browser. `end_view` and `side_view` are the scenes; `plain_point` is the geometry they share.
+browser. `end_view` and `side_view` are scenes; `plain_point` is the geometry they share. `charts/` draws relations of
+the book as curves.
 """
 
+from drillpoint.drawing.charts import Chart, chart, chart_names
 from drillpoint.drawing.draw import draw, scene_names
 from drillpoint.drawing.picture import Picture
 
-__all__ = ["Picture", "draw", "scene_names"]
+__all__ = ["Chart", "Picture", "chart", "chart_names", "draw", "scene_names"]

@@ -1,9 +1,9 @@
 """What a lesson needs, in one line: `from drillpoint.lesson import *`.
 
-draw: a drawing. explore: a drawing with sliders. derive: a relation step by step from the drawing. work_out: a relation
-with the numbers put in. tabulate: a relation for several values of one given. ask: a question to try. judge: check an
-answer in words. find: the relations that speak of some words. And every relation of the book under its own name, such
-as `lip_length`.
+draw: a drawing. chart: a relation as curves. explore: a drawing with sliders. derive: a relation step by step from the
+drawing. work_out: a relation with the numbers put in. tabulate: a relation for several values of one given. ask: a
+question to try. judge: check an answer in words. find: the relations that speak of some words. And every relation of
+the book under its own name, such as `lip_length`.
 
 Each name is fetched from its own room when it is first asked for, so that importing this module alone loads nothing.
 """
@@ -15,6 +15,7 @@ from typing import Any
 
 _HOMES = {
     "ask": "drillpoint.course",
+    "chart": "drillpoint.drawing",
     "derive": "drillpoint.lesson.blackboard",
     "draw": "drillpoint.drawing",
     "explore": "drillpoint.explorers",
