@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 import numpy as np
 from attrs import frozen
@@ -36,7 +37,9 @@ def skin(top: Top, tolerance: float) -> tuple[Net, int]:
     The greatest distance between net and drill is about `tolerance`, mm. Raises OutOfRange for a tolerance that would
     need too many triangles.
     """
-    net = _lifted(top, *_grid(top.section, _counts(top, tolerance)))
+    trial = _trial(top)
+    s, w, marks, triangles = _grid(top.section, _counts(top, trial, tolerance))
+    net = Net(s, w, *top.lift(s, w, _between(trial, s, w)), marks, triangles)
     mark = FIRST_CREASE
     for gap in top.gaps():
         net = split(net, top, gap, mark)
@@ -47,7 +50,7 @@ def skin(top: Top, tolerance: float) -> tuple[Net, int]:
 def is_whole(top: Top) -> bool:
     """Whether the flanks reach over the whole end of the drill; looks at a coarse net."""
     try:
-        _first_guess(top, np.zeros(1), np.zeros(1))
+        _trial(top)
     except CannotBeGround:
         return False
     return True
@@ -61,13 +64,12 @@ def pieces_of(net: Net, top: Top) -> Index:
     return np.asarray((above[:, a] + above[:, b] + above[:, c]).argmin(axis=0))
 
 
-def _counts(top: Top, tolerance: float) -> Counts:
-    """How many steps keep the chords within the tolerance: measured on a trial net, as chords go with the step squared."""
+def _counts(top: Top, trial: Array, tolerance: float) -> Counts:
+    """How many steps keep the chords within the tolerance: from those of the trial net, as they go with its square."""
     out, across = _TRIAL
-    s, w = (
-        v.ravel() for v in np.meshgrid(np.linspace(-1, 1, 2 * out + 1), np.linspace(0, 1, across + 1), indexing="ij")
-    )
-    x, y, z = top.lift(s, w, _first_guess(top, s, w))
+    rows, columns = np.linspace(-1, 1, 2 * out + 1), np.linspace(0, 1, across + 1)
+    z = trial.ravel()
+    x, y = top.section.places(np.repeat(rows, len(columns)), np.tile(columns, len(rows)), z)
     places = np.stack([x, y, z], axis=-1).reshape(2 * out + 1, across + 1, 3)
     piece = top.heights(x, y).argmin(axis=0).reshape(places.shape[:2])
     along = _sagitta(places, piece) * out**2
@@ -79,8 +81,8 @@ def _counts(top: Top, tolerance: float) -> Counts:
     finer = math.sqrt(max(together / tolerance, 1.0))
     if 8 * steps_out * steps_across * finer**2 > _MOST_TRIANGLES:
         raise OutOfRange(
-            f"tolerance {tolerance:g} mm would need millions of triangles on a drill of {top.section.flute.diameter:g} mm; a "
-            "thousandth of the diameter is fine enough for any picture or print"
+            f"tolerance {tolerance:g} mm would need millions of triangles on a drill of "
+            f"{top.section.flute.diameter:g} mm; a thousandth of the diameter is fine enough for any picture or print"
         )
     return Counts(math.ceil(steps_out * finer), math.ceil(steps_across * finer))
 
@@ -106,8 +108,11 @@ def _skew(places: Array, piece: Index) -> float:
     return float(np.where(alike, off, 0.0).max()) / 4
 
 
-def _first_guess(top: Top, s: Array, w: Array) -> Array:
-    """Heights near those of the top, for `Top.lift` to begin with: from a coarse net, found row by row from the axis."""
+def _trial(top: Top) -> Array:
+    """Heights of the top at the nodes of a coarse net, row by row from the axis: each shows where to seek the next.
+
+    Raises CannotBeGround where there is none.
+    """
     out, across = _TRIAL
     aside = np.linspace(0, 1, across + 1)
     rows = np.empty((2 * out + 1, across + 1))
@@ -116,10 +121,16 @@ def _first_guess(top: Top, s: Array, w: Array) -> Array:
         for row in range(out + 1):
             *_, z = top.lift(np.full(across + 1, side * row / out), aside, z)
             rows[out + side * row] = z
+    return rows
+
+
+def _between(trial: Array, s: Array, w: Array) -> Array:
+    """Heights at any nodes, near those of the top, from the trial net."""
+    out, across = _TRIAL
     place, beside = (np.clip(s, -1, 1) + 1) * out, w * across
     i, j = np.minimum(place.astype(int), 2 * out - 1), np.minimum(beside.astype(int), across - 1)
     p, q = place - i, beside - j
-    low, high = ((1 - q) * rows[k, j] + q * rows[k, j + 1] for k in (i, i + 1))
+    low, high = ((1 - q) * trial[k, j] + q * trial[k, j + 1] for k in (i, i + 1))
     return np.asarray((1 - p) * low + p * high)
 
 
@@ -130,10 +141,7 @@ def _columns(section: Section, across: int) -> Array:
     if not margin < axis - 0.02 < 0.98 - margin:
         axis = 0.5
     stops = [0.0, *([margin, axis, 1 - margin] if margin else [axis]), 1.0]
-    parts = [
-        np.linspace(a, b, max(2, math.ceil((b - a) * across)), endpoint=False)
-        for a, b in zip(stops[:-1], stops[1:], strict=True)
-    ]
+    parts = [np.linspace(a, b, max(2, math.ceil((b - a) * across)), endpoint=False) for a, b in pairwise(stops)]
     return np.concatenate([*parts, [1.0]])
 
 
@@ -172,8 +180,3 @@ def _outlines(s: Array, w: Array, margin: float) -> Index:
         if margin:
             marks |= np.where((np.abs(s) >= 1) & (np.sign(s) == sign) & at_end, step, 0)
     return np.asarray(marks, dtype=np.int64)
-
-
-def _lifted(top: Top, s: Array, w: Array, marks: Index, triangles: Index) -> Net:
-    x, y, z = top.lift(s, w, _first_guess(top, s, w))
-    return Net(s, w, x, y, z, marks, triangles)

@@ -49,7 +49,8 @@ class Top:
 
     def heights(self, x: Array, y: Array) -> Array:
         """Height of each piece, one a row; infinite where a piece does not reach."""
-        return np.stack([np.nan_to_num(piece.height(x, y), nan=np.inf) for piece in self.pieces])
+        found = np.stack([piece.height(x, y) for piece in self.pieces])
+        return np.where(np.isnan(found), np.inf, found)
 
     def gaps(self) -> list[Gap]:
         """Differences of height that are zero on a crease: first those within a flank, last the chisel edge."""
@@ -61,7 +62,7 @@ class Top:
             h = self.heights(x, y)
             first, second = h[owner == 1].min(axis=0), h[owner == 2].min(axis=0)
             with np.errstate(invalid="ignore"):
-                return np.nan_to_num(np.clip(first - second, -ceiling, ceiling))
+                return np.asarray(np.nan_to_num(np.clip(first - second, -ceiling, ceiling)))
 
         return [*found, chisel]
 
