@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import operator
 from collections.abc import Iterator
 
 from drillpoint.errors import DrillpointError
@@ -50,10 +51,9 @@ def _lips(case: Case) -> Iterator[str]:
 
 
 def _angles(case: Case) -> Iterator[str]:
-    whole, halves = case.readings.read("point_angle"), case.half_angles
-    if not whole or not halves:
+    whole, both = case.readings.read("point_angle"), case.readings.of_both_half_angles(operator.add)
+    if not whole or not both:
         return
-    both = Measured(halves[0].value + halves[1].value, halves[0].plus_minus + halves[1].plus_minus)
     says = f"The half angles add up to {both.show('point_angle')}; the point angle reads {whole.show('point_angle')}."
     agree = _near(both, whole, 0.0)
     yield f"{says} They agree." if agree else f"{says} They do not agree: read them again, with the lips held square."

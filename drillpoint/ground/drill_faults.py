@@ -125,9 +125,12 @@ def _turned(case: Case) -> Finding | None:
         case.limits.whose("turn_tolerance"),
     )
     way = "ahead of" if asked.value > edge.value else "behind"
+    where = "off the tip" if angle.value < wanted.value else "off the corners"
     return called(
         "turned",
         evidence,
+        stock=_stock_for_angle(case, angle.value),
+        stock_at=f"{where}, at least",
         remarks=(
             f"The flank is as steep as it was set, so only its direction is wrong: it stands {way} its lip.",
             "Point angle and relief are wrong because of it; do not reset them.",
@@ -172,12 +175,10 @@ def _hole(case: Case) -> Finding | None:
         case.limits.whose("oversize"),
         scale=case.limits.oversize or 1.0,
     )
-    return called("wide_hole", evidence, remarks=tuple(_about_hole(case, wider.value)))
+    return called("wide_hole", evidence, remarks=tuple(_about_hole(case, wider.value)) if evidence.speaks else ())
 
 
 def _about_hole(case: Case, wider: float) -> Iterator[str]:
-    if wider <= 0:
-        return
     try:
         height = oversize.solve("lip_height_difference", oversize=wider, point_angle=case.angle.value)
         length = oversize.solve("lip_length_difference", oversize=wider, point_angle=case.angle.value)

@@ -35,6 +35,11 @@ class Evidence:
     verdict: Verdict
     times: float
 
+    @property
+    def speaks(self) -> bool:
+        """Whether it makes a fault, sure or only possible."""
+        return self.verdict in ("shown", "possible")
+
     def __str__(self) -> str:
         limit = quantity(self.name).show(self.limit)
         return f"{self.what} {self.measured.show(self.name)}; {self.asked} {limit} ({self.whose})."

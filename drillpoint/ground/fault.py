@@ -148,7 +148,7 @@ def called(key: str, *evidence: Evidence, **more: Any) -> Finding:
         return Cleared(key)
     if verdict == "undecided":
         return Undecided(key, evidence)
-    speaking = tuple(e for e in evidence if e.verdict in ("shown", "possible"))
+    speaking = tuple(e for e in evidence if e.speaks)
     times = max(e.times for e in speaking if e.verdict == verdict)
     weight = kinds()[key].importance * times / (1 + times) * (1.0 if verdict == "shown" else 0.5)
     return Fault(key=key, confidence=verdict, weight=weight, evidence=speaking, **more)

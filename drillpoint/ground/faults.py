@@ -25,6 +25,7 @@ from drillpoint.ground.signs import read_signs
 from drillpoint.quantities import quantity
 
 NOTHING = "No fault was found, as far as these readings tell."
+NOTHING_READ = "Nothing was read that would tell of a fault."
 CAUTION = (
     "Before you measure or grind: stop the machine and wear eye protection. Grind only as your instructor has shown "
     "you, by the maker's instructions and the rules of your shop."
@@ -58,7 +59,7 @@ class NotMeasured:
         return kinds()[self.key].name
 
     def __str__(self) -> str:
-        return f"{self.name}: read {' and '.join(quantity(r).term for r in self.readings)}."
+        return f"{self.name}: {' and '.join(quantity(r).term for r in self.readings)}"
 
     __repr__ = __str__
 
@@ -86,7 +87,7 @@ class Report:
             names = [f"{f.name}{'' if f.confidence == 'shown' else ' (possible)'}" for f in self.faults]
             return f"Found: {'; '.join(names)}."
         if not self.undecided:
-            return NOTHING
+            return NOTHING if self.cleared else NOTHING_READ
         names = [u.name for u in self.undecided]
         return f"{NOTHING} Within the reading error, and so not called a fault: {'; '.join(names)}."
 
@@ -126,6 +127,7 @@ class Report:
             yield str(fault)
         for title, entries in (
             ("Within the reading error", self.undecided),
+            ("Ruled out by the readings", sorted(kinds()[key].name for key in self.cleared)),
             ("Readings held against each other", self.agreements),
             ("Seen at work", self.signs),
             ("In this order", self.plan()),
@@ -152,7 +154,7 @@ def find_faults(
     """
     case = Case(readings, limits or Limits(), set_up)
     found: list[Finding] = [*relief_faults(case), *lip_faults(case), *drill_faults(case)]
-    found = _behind_a_turn(found)
+    found = _behind_the_lips(_behind_a_turn(_beside_level_corners(found, readings)))
     faults = sorted((f for f in found if isinstance(f, Fault)), key=lambda f: (bool(f.follows_from), -f.weight))
     cleared = frozenset(f.key for f in found if isinstance(f, Cleared))
     return Report(
@@ -173,6 +175,44 @@ def _behind_a_turn(found: list[Finding]) -> list[Finding]:
     return [
         evolve(f, follows_from=turned.name) if isinstance(f, Fault) and f.key in _MADE_BY_A_TURN else f for f in found
     ]
+
+
+def _beside_level_corners(found: list[Finding], readings: Readings) -> list[Finding]:
+    """With both corners level, lengths and chisel edge differ because of something else, and the hole keeps its size.
+
+    Unequal reliefs move the end of the chisel edge along the lips; a web off centre lengthens one lip.
+    """
+    named = {f.key: f for f in found if isinstance(f, Fault)}
+    if not any(isinstance(f, Cleared) and f.key == "lip_height" for f in found):
+        return found
+    cause = named.get("unequal_relief") or named.get("web_off_centre")
+    if cause is None:
+        return found
+    made = {"unequal_lips", "chisel_off_centre"} | ({"web_off_centre"} if readings.web_offset is None else set())
+    return [_made_by(cause, f) if isinstance(f, Fault) and f.key in made and f.key != cause.key else f for f in found]
+
+
+def _made_by(cause: Fault, fault: Fault) -> Fault:
+    # That the web is to blame was only concluded from the lips, which have no part in it here.
+    key = "chisel_off_centre" if fault.key == "web_off_centre" else fault.key
+    return evolve(fault, key=key, follows_from=cause.name, remarks=(), oversize=None, stock=None, stock_at="")
+
+
+def _behind_the_lips(found: list[Finding]) -> list[Finding]:
+    """A hole that is no wider than unequal lips can make it follows from them."""
+    lips = next((f for f in found if isinstance(f, Fault) and f.oversize is not None and not f.follows_from), None)
+    if lips is None or lips.oversize is None:
+        return found
+    most = float(lips.oversize)
+    return [
+        evolve(f, follows_from=lips.name) if isinstance(f, Fault) and f.key == "wide_hole" and _least(f) <= most else f
+        for f in found
+    ]
+
+
+def _least(fault: Fault) -> float:
+    """The number of a fault less its reading error."""
+    return min(e.measured.value - e.measured.plus_minus for e in fault.evidence)
 
 
 def _not_measured(readings: Readings, looked_at: set[str]) -> Iterator[NotMeasured]:

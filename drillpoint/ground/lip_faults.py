@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import operator
 from collections.abc import Iterator
 from typing import Any
 
@@ -43,7 +44,7 @@ def _unequal_angles(case: Case) -> Finding | None:
     if not case.half_angles:
         return None
     first, second = case.half_angles
-    apart = Measured(first.value - second.value, first.plus_minus + second.plus_minus)
+    apart = case.readings.of_both_half_angles(operator.sub) or Measured(0.0)
     limit = case.limits.half_angle_difference
     evidence = difference(
         "the half angles differ by", "half_angle_difference", apart, limit, case.limits.whose("half_angle_difference")
@@ -182,15 +183,22 @@ def _off_centre(case: Case, lips: list[Finding]) -> Iterator[Finding]:
     )
     key = _whose_offset(case, off, lips) if off else "web_off_centre"
     if key == "web_off_centre" and (by_edge or by_web):
-        yield called(key, *by_edge, *by_web)
+        yield called(key, *by_edge, *by_web, remarks=_about_web(web or off))
         return
     if by_web:
-        yield called("web_off_centre", *by_web)
+        yield called("web_off_centre", *by_web, remarks=_about_web(web))
     if by_edge and key == "point_off_centre":
         cause = next((f.name for f in lips if isinstance(f, Fault)), "")
         yield called(key, *by_edge, follows_from=cause)
     elif by_edge:
         yield called(key, *by_edge)
+
+
+def _about_web(off: Measured | None) -> tuple[str, ...]:
+    if not off:
+        return ()
+    thicker = quantity("web").show(2 * abs(off.value))
+    return (f"One half of the web is thicker than the other by twice that, {thicker}.",)
 
 
 def _whose_offset(case: Case, off: Measured, lips: list[Finding]) -> str:

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import itertools
 import math
+import operator
 import tomllib
 from collections.abc import Callable, Mapping
-from functools import cache
+from functools import cache, lru_cache
 from importlib import resources
 from numbers import Real
 from types import MappingProxyType
@@ -81,6 +82,7 @@ def _is_error(error: Any) -> bool:
     return isinstance(error, Real) and error is not True and error is not False and 0 <= float(error) < math.inf
 
 
+@lru_cache(maxsize=256)
 def _held_square(seen: float, roll: float) -> float:
     """The point angle of a drill that reads `seen` when it is rolled."""
     found = rolled_reading.solve("point_angle", rolled_reading=seen, roll_angle=roll)
@@ -182,13 +184,28 @@ class Readings:
         if value is None:
             return None
         plain = Measured(float(value), self.reading_errors[name])
-        if self.roll_angle is None or name not in ("point_angle", "half_angle_1", "half_angle_2"):
+        if self.roll is None or name not in ("point_angle", "half_angle_1", "half_angle_2"):
             return plain
         whole = 1.0 if name == "point_angle" else 2.0
+        return worked_out(lambda seen, roll: _held_square(whole * seen, roll) / whole, plain, self.roll)
+
+    @property
+    def roll(self) -> Measured | None:
+        """How far the drill was rolled when its angles were read."""
+        if self.roll_angle is None:
+            return None
+        # A roll to the other side reads the same, so none is the least there can be.
+        return Measured(self.roll_angle, min(self.reading_errors["roll_angle"], self.roll_angle))
+
+    def of_both_half_angles(self, combine: Callable[[float, float], float]) -> Measured | None:
+        """What both half angles make together, with one roll for both; None when they were not both read."""
+        if not self.reads("half_angle_1", "half_angle_2"):
+            return None
+        both = [Measured(getattr(self, name), self.reading_errors[name]) for name in ("half_angle_1", "half_angle_2")]
+        if self.roll is None:
+            return worked_out(combine, *both)
         return worked_out(
-            lambda seen, roll: _held_square(whole * seen, roll) / whole,
-            plain,
-            Measured(self.roll_angle, min(self.reading_errors["roll_angle"], self.roll_angle)),
+            lambda a, b, r: combine(_held_square(2 * a, r) / 2, _held_square(2 * b, r) / 2), *both, self.roll
         )
 
     def reads(self, *names: str) -> bool:
@@ -198,10 +215,7 @@ class Readings:
     @property
     def angle(self) -> Measured | None:
         """The point angle, from both half angles where they were read."""
-        first, second = self.read("half_angle_1"), self.read("half_angle_2")
-        if first and second:
-            return Measured(first.value + second.value, first.plus_minus + second.plus_minus)
-        return self.read("point_angle")
+        return self.of_both_half_angles(operator.add) or self.read("point_angle")
 
     @property
     def reliefs(self) -> tuple[tuple[str, Measured], ...]:

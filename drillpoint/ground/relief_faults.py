@@ -113,7 +113,8 @@ def _chisel_edge(case: Case, *reliefs: Fault) -> Iterator[Finding]:
         ("chisel_tells_much", much, ("too_much_relief",)),
     ):
         from_relief = next((f.name for f in reliefs if f.key in causes), "")
-        yield called(key, evidence, remarks=tuple(_about_edge(case, edge)), follows_from=from_relief)
+        remarks = tuple(_about_edge(case, edge)) if evidence.speaks else ()
+        yield called(key, evidence, remarks=remarks, follows_from=from_relief)
 
 
 def _about_edge(case: Case, edge: Measured) -> Iterator[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from attrs import frozen
 
+from drillpoint.errors import OutOfRange
 from drillpoint.quantities import quantity
 from drillpoint.relation import Value
 from drillpoint.relations import oversize
@@ -39,7 +40,9 @@ def twice_the_height(*, lip_height_difference: float, point_angle: float) -> Rul
     """The common rule "oversize is twice the lip height error" held against the drawing.
 
     lip_height_difference: at the corners, mm, above 0. point_angle: degrees.
-    Raises what the relation `oversize` raises.
+    Raises what the relation `oversize` raises, and OutOfRange for level lips, which say nothing of the rule.
     """
     most: Value = oversize(lip_height_difference=lip_height_difference, point_angle=point_angle)
+    if not most:
+        raise OutOfRange("with a lip height difference of 0 mm both say 0 mm; give one above 0 mm, for example 0.08")
     return RuleAgainstDrawing(_RULE * lip_height_difference, most, point_angle)
