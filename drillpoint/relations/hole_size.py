@@ -19,7 +19,7 @@ lip_height_difference = Relation(
     name="lip_height_difference",
     result="lip_height_difference",
     givens=("lip_length_difference", "point_angle"),
-    says="a lip that is longer than the other stands ahead of it, by the difference seen along the axis",
+    says="the corner of a longer lip lies behind that of the shorter one, by the difference seen along the axis",
     formula=lambda s, sp: s.lip_length_difference * sp.cos(s.kappa),
     steps=(
         read_off(
