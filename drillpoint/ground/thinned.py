@@ -210,10 +210,14 @@ def _refuse_a_cut_elsewhere(made: NotchCut, lips: tuple[Lip, Lip]) -> None:
             )
 
 
-def axis_distance(made: NotchCut, lip: Lip) -> tuple[float, float]:
-    """From the drill axis below the tip to a notch, mm, negative inside it; and the height where it is least."""
+def axis_distance(made: NotchCut, lip: Lip, above: float = 0.0) -> tuple[float, float]:
+    """From the drill axis below the tip to a notch, mm, negative inside it; and the height where it is least.
+
+    above: how far above the tip the axis is carried on, mm.
+    """
     zero = np.zeros(1)
-    low, high = -4 * lip.flute.radius, float(np.fmin(lip.own.height(zero, zero), lip.other.height(zero, zero))[0])
+    tip = float(np.fmin(lip.own.height(zero, zero), lip.other.height(zero, zero))[0])
+    low, high = tip - 4 * lip.flute.radius, tip + above
     for _ in range(10):
         # What is gone is convex, so along the axis the distance to it has one smallest value only.
         z = np.linspace(low, high, _SAMPLES)

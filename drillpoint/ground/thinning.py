@@ -150,7 +150,10 @@ def thinned_edge(made: NotchCut, lip: Lip, start: Array, end: Array) -> Array:
         place = base + shift[:, None] * ahead
         return np.column_stack([place, lip.own.height(*place.T)])
 
-    gone, kept = np.full(_STATIONS, 0.25), np.full(_STATIONS, -1.0)
+    # Ahead of the chord all is gone, but beside the lip's start only for a little way, where the floor rises steeply.
+    tries = np.concatenate([[0.0], np.geomspace(1e-9, 0.25, 25)])
+    inside = [depth_on(made, points(np.full(_STATIONS, shift))) for shift in tries]
+    gone, kept = tries[np.argmax(inside, axis=0)], np.full(_STATIONS, -1.0)
     for _ in range(56):
         middle = (gone + kept) / 2
         cut = depth_on(made, points(middle)) > 0
@@ -162,10 +165,13 @@ def thinned_edge(made: NotchCut, lip: Lip, start: Array, end: Array) -> Array:
 
 def _core(made: NotchCut, lip: Lip, start: float) -> float:
     """Radius of the round bar about the axis that the notch spares, mm; the thinned lip starts at radius `start`."""
-    distance, height = axis_distance(made, lip)
+    spared, _ = axis_distance(made, lip)
+    if spared <= 0:
+        return spared
+    distance, height = axis_distance(made, lip, above=2 * lip.flute.radius)
     place = np.array([0.0, 0.0, height])
     x, y, z = own_frame(made.lip, place + distance * made.normal(*place))
-    if distance <= 0 or z <= float(_top(lip, np.array([x]), np.array([y]))[0]):
+    if z <= float(_top(lip, np.array([x]), np.array([y]))[0]):
         return distance
     # The wall comes nearest above the metal, so what counts is the notch's edge on top of it.
     (least, most), (first, last) = (0.0, start), (0.0, 2 * math.pi)

@@ -161,11 +161,22 @@ def test_half_a_turn_swaps_the_readings(turned: bool) -> None:
 
 
 @pytest.mark.parametrize("flank", [_PLANE, _CONE], ids=["plane", "cone"])
-@pytest.mark.parametrize(("depth", "radius"), [(0.0, 0.0), (0.0, 0.15), (0.1, 0.15), (0.3, 0.1)])
+@pytest.mark.parametrize(
+    ("depth", "radius", "opening"),
+    [(0.0, 0.0, 90.0), (0.0, 0.15, 90.0), (0.1, 0.15, 90.0), (0.3, 0.1, 110.0), (0.0, 0.0, 65.0), (0.0, 0.03, 65.0)],
+)
 def test_the_thinned_lip_runs_along_the_wall_of_the_notch_on_the_flank(
-    flank: PlaneFlank | ConicalFlank, depth: float, radius: float
+    flank: PlaneFlank | ConicalFlank, depth: float, radius: float, opening: float
 ) -> None:
-    notch = Notch(thinned_chisel_length=0.7, thinning_angle=28, notch_depth=depth, corner_radius=radius, notch_rake=-6)
+    notch = Notch(
+        thinned_chisel_length=0.7,
+        thinning_angle=28,
+        notch_depth=depth,
+        notch_rake=-12,
+        corner_radius=radius,
+        notch_angle=opening,
+        notch_slope=70,
+    )
     point = GroundPoint(_FLUTE, flank, thinning_1=notch)
     made, edge = point.thinned.notches[1], _lip(_read(point), 2).edge
     assert made is not None
