@@ -24,6 +24,19 @@ if TYPE_CHECKING:
     from drillpoint.ground.inspection import Inspection
 
 
+_IN_MM = "Give all lengths in mm"
+_FURTHEST_LIPS = 5.0
+# Reading, the share of the diameter it stays under on any drill, and what is usual.
+_AT_MOST = (
+    ("web", 1.0, "about an eighth of the diameter is usual"),
+    ("lip_length_1", 1.25, "a 118° point has lips of about half the diameter"),
+    ("lip_length_2", 1.25, "a 118° point has lips of about half the diameter"),
+    ("lip_height_difference", 0.5, "some hundredths of a millimetre are usual"),
+    ("point_offset", 0.5, "some hundredths of a millimetre are usual"),
+    ("web_offset", 0.5, "some hundredths of a millimetre are usual"),
+)
+
+
 @frozen
 class Measured:
     """A number and how far it may be off either way, in the same unit."""
@@ -142,17 +155,33 @@ class Readings:
             raise OutOfRange(
                 f"higher_lip is {self.higher_lip!r}; give 1 or 2, the lip whose corner is nearer to the tip"
             )
-        if self.web is not None and self.diameter is not None and self.web >= self.diameter:
-            raise Impossible(
-                f"web {quantity('web').show(self.web)} is not thinner than the drill, diameter "
-                f"{quantity('diameter').show(self.diameter)}; about an eighth of the diameter is usual"
-            )
+        self._refuse_sizes_of_no_drill()
         if self.lip_relief is not None and (self.lip_relief_1, self.lip_relief_2) != (None, None):
             raise UnknownGiven("give lip_relief, or lip_relief_1 and lip_relief_2, not both")
 
+    def _refuse_sizes_of_no_drill(self) -> None:
+        """Sizes that do not go together are slips of the pen, or inches beside millimetres."""
+        for name, most, usual in _AT_MOST:
+            value = getattr(self, name)
+            if value is not None and self.diameter is not None and abs(value) >= most * self.diameter:
+                raise Impossible(
+                    f"{name} {quantity(name).show(value, 4)} is too large for a drill of "
+                    f"{quantity('diameter').show(self.diameter, 4)}; {usual}. {_IN_MM}"
+                )
+        first, second = self.lip_length_1, self.lip_length_2
+        if first and second and max(first, second) > _FURTHEST_LIPS * min(first, second):
+            show = quantity("lip_length_1").show
+            raise Impossible(
+                f"lip_length_1 {show(first, 4)} and lip_length_2 {show(second, 4)} are not of one drill; the lips of a "
+                f"usable point are nearly alike. {_IN_MM}"
+            )
+
     @classmethod
-    def of(cls, inspection: Inspection, *, feed: float | None = None) -> Readings:
-        """The readings of a ground point, which are not off at all. The flank is looked at as far as the heel."""
+    def of(cls, inspection: Inspection, *, feed: float | None = None, body_diameter: float | None = None) -> Readings:
+        """The readings of a ground point, which are not off at all. The flank is looked at as far as the heel.
+
+        feed: that the drill is to be looked at with. body_diameter: of the drill behind the point, if it is known.
+        """
         behind = [inspection.clearance_behind(lip) for lip in (1, 2)]
         heel = float(behind[0][0][-1])
         rubs = [inspection.first_rub(lip, feed=feed or 0.0) for lip in (1, 2)]
@@ -174,6 +203,7 @@ class Readings:
             heel_clearance=min((q for q in rubs if q is not None), default=heel),
             heel_angle=heel,
             heel_height=max(-float(gap[-1]) for _, gap in behind),
+            body_diameter=body_diameter,
             feed=feed,
             reading_errors=dict.fromkeys(usual_errors(), 0.0),
         )

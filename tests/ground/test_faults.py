@@ -43,7 +43,8 @@ def at_118(relief: float) -> GroundPoint:
 
 def examined(point: GroundPoint, **more: Any) -> Report:
     """What is found on a ground point at a usual feed."""
-    return find_faults(Readings.of(point.inspect(), feed=0.2), **more)
+    body = point.flute.body_diameter
+    return find_faults(Readings.of(point.inspect(), feed=0.2, body_diameter=body), **more)
 
 
 def keys(report: Report) -> list[str]:
@@ -91,6 +92,7 @@ MADE_ON_PURPOSE: dict[str, tuple[str, GroundPoint, dict[str, Any]]] = {
     "web to the other side": ("web_off_centre", plane(web_offset=-0.15), {"limits": AT_135}),
     "another point angle": ("wrong_point_angle", plane(), {}),
     "thick web": ("thick_web", plane(web=2.2), {"limits": AT_135}),
+    "stepped body": ("thin_body", conical(body_diameter=9.5), {}),
     "turned ahead": (
         "turned",
         plane(one={"flank_turn": 8}),

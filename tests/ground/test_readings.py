@@ -43,6 +43,10 @@ def test_reading_errors_are_the_usual_ones_where_nothing_is_said() -> None:
         ({"half_angle_1": 118}, OutOfRange, "20° to 89.5°"),
         ({"higher_lip": 3}, OutOfRange, "give 1 or 2"),
         ({"web": 12, "diameter": 10}, Impossible, "an eighth of the diameter"),
+        ({"lip_length_1": 5.2, "lip_length_2": 0.2}, Impossible, "not of one drill.*in mm"),
+        ({"lip_length_1": 5.2, "diameter": 0.375}, Impossible, "too large for a drill of 0.375 mm.*in mm"),
+        ({"point_offset": 6, "diameter": 10}, Impossible, "hundredths"),
+        ({"web_offset": -6, "diameter": 10}, Impossible, "hundredths"),
         ({"lip_relief": 8, "lip_relief_1": 8}, UnknownGiven, "not both"),
     ],
 )
