@@ -144,7 +144,7 @@ def _check_task(task: Task, where: str) -> None:
         try:
             read_formula(formula, names)
         except ReadingError as error:
-            raise InstructorError(f"{where}, formula {formula!r}: {error.reason}\n{error.marked()}") from None
+            raise error.in_file(f"{where}, formula {formula!r}") from None
 
 
 def _one_of(known: Iterable[str], word: str, what: str, where: str) -> str:
@@ -198,7 +198,7 @@ def _given_value(number: Any, unit: str, where: str) -> GivenValue:
     try:
         reading = read_number(number if isinstance(number, str) else f"{number:.10g}", unit)
     except ReadingError as error:
-        raise InstructorError(f"{where}: {error.reason}\n{error.marked()}") from None
+        raise error.in_file(where) from None
     return GivenValue(reading.value, with_unit(reading.number, reading.typed_unit))
 
 

@@ -15,8 +15,17 @@ from types import MappingProxyType
 
 from attrs import field, frozen
 
-from drillpoint.course.formula_grammar import GREEK, Evaluate, FormulaBuilder, Values, examples_in, parser
-from drillpoint.course.typed import LOOK_ALIKES, ReadingError
+from drillpoint.course.formula_grammar import (
+    KNOWN_FUNCTIONS,
+    USUAL_FUNCTIONS,
+    Evaluate,
+    FormulaBuilder,
+    Values,
+    examples_in,
+    parser,
+)
+from drillpoint.course.formula_names import LETTER_ALIKES, NAME, check_names, key
+from drillpoint.course.typed import LOOK_ALIKES, ReadingError, why_unreadable
 from drillpoint.errors import LearnerError
 
 LONGEST_FORMULA = 200
@@ -24,7 +33,7 @@ DEEPEST_BRACKETS = 20
 SAMPLES = 8
 SAME_WITHIN = 1e-9
 
-_BRACKETS = str.maketrans({"[": "(", "]": ")"})
+_SAME_SIGNS = {**LOOK_ALIKES, **LETTER_ALIKES, **str.maketrans({"[": "(", "]": ")"})}
 
 
 @frozen
@@ -57,21 +66,28 @@ class Formula:
         return result if math.isfinite(result) else math.nan
 
 
-def read_formula(text: str, names: Iterable[str], *, result: str = "") -> Formula:
-    """Read a formula in `names` (Greek letters may be spelt: kappa for κ), or refuse it with ReadingError.
+def read_formula(
+    text: str, names: Iterable[str], *, result: str = "", functions: Iterable[str] = USUAL_FUNCTIONS
+) -> Formula:
+    """Read a formula in `names` (kappa_1, kappa1 and κ₁ are κ_1), or refuse it with ReadingError.
 
-    `result` is the symbol asked for; `h = ...` in front of the formula is then accepted.
+    `result` is the symbol asked for; `h = ...` in front of the formula is then accepted. `functions` are those a task
+    offers: sin, cos, tan, cot, asin, acos, atan, sqrt and abs, and on demand ln, log10 and exp.
     Refused: any other name or function, more than 200 characters, 20 nested brackets or 120 parts, anything with
     two readings, and a formula of numbers only that has no finite value.
+    InstructorError if a name cannot be typed or already has a meaning, or a function is not known.
     """
-    allowed = tuple(names)
+    allowed, offered = tuple(names), tuple(functions)
+    check_names(allowed, frozenset(offered), KNOWN_FUNCTIONS)
     if not isinstance(text, str):
-        raise ReadingError(f"A formula is typed as text, not as {type(text).__name__}.", "", 0, examples_in(()))
+        raise ReadingError(
+            f"A formula is typed as text, not as {type(text).__name__}.", "", 0, examples_in(allowed, offered)
+        )
     if len(text) > LONGEST_FORMULA:
         raise ReadingError(
-            f"This is longer than {LONGEST_FORMULA} characters.", text, LONGEST_FORMULA, examples_in(allowed)
+            f"This is longer than {LONGEST_FORMULA} characters.", text, LONGEST_FORMULA, examples_in(allowed, offered)
         )
-    return _read(text, allowed, result)
+    return _read(text, allowed, result, offered)
 
 
 def same_formula(
@@ -117,13 +133,13 @@ def sample_points(domain: tuple[tuple[str, float, float], ...]) -> tuple[Values,
 
 # A class types the same few formulas over and over; the bound keeps memory flat.
 @lru_cache(maxsize=2048)
-def _read(text: str, names: tuple[str, ...], result: str) -> Formula:
+def _read(text: str, names: tuple[str, ...], result: str, functions: tuple[str, ...]) -> Formula:
     from lark.exceptions import UnexpectedCharacters, UnexpectedInput
 
-    examples = examples_in(names)
-    plain = _right_hand_side(text.translate(LOOK_ALIKES).translate(_BRACKETS), result)
+    examples = examples_in(names, functions)
+    plain = _right_hand_side(text.translate(_SAME_SIGNS), result)
     _check_brackets(plain, text, examples)
-    reader = FormulaBuilder(text, names)
+    reader = FormulaBuilder(text, names, functions)
     try:
         tree = parser().parse(plain)
     except UnexpectedInput as error:
@@ -134,7 +150,7 @@ def _read(text: str, names: tuple[str, ...], result: str) -> Formula:
         place = end if at_end else place
         reason = _unexpected(plain, place, isinstance(error, UnexpectedCharacters))
         raise ReadingError(reason, text, place, examples) from None
-    node = reader.transform(tree)
+    node = reader.build(tree)
     formula = Formula(text, node.text, frozenset(reader.used), node.evaluate)
     if not reader.used and math.isnan(formula.at({})):
         raise ReadingError("This has no finite value.", text, 0, examples)
@@ -143,8 +159,8 @@ def _read(text: str, names: tuple[str, ...], result: str) -> Formula:
 
 def _right_hand_side(plain: str, result: str) -> str:
     """Blank out `h =` in front, keeping every position."""
-    match = re.match(r" *([^\W\d]\w*) *=", plain)
-    if result and match and GREEK.get(match.group(1), match.group(1)) == result:
+    match = re.match(rf" *({NAME}) *=", plain)
+    if result and match and key(match.group(1)) == key(result):
         return " " * match.end() + plain[match.end() :]
     return plain
 
@@ -171,4 +187,8 @@ def _unexpected(plain: str, place: int, sign: bool) -> str:
         return "The formula ends too early."
     if plain[place] == "=":
         return "Only the right-hand side of the equation is asked for."
+    if plain[place] in "°º˚":
+        return "Angles are in degrees already: leave the ° out here."
+    if reason := why_unreadable(plain[place]):
+        return reason
     return "This sign cannot be read in a formula." if sign else "The formula cannot go on like this here."

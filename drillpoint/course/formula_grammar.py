@@ -6,7 +6,6 @@ Numbers, the names of the task, a few functions, and nothing else. What could be
 from __future__ import annotations
 
 import math
-import re
 from collections.abc import Callable, Mapping
 from functools import cache
 from types import MappingProxyType
@@ -14,18 +13,22 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import evolve, frozen
 
-from drillpoint.course.numeral import MOST_DIGITS
+from drillpoint.course.formula_names import DEGREE, FUNCTION, NAME, PI, listed, meant
+from drillpoint.course.numeral import MOST_DIGITS, two_readings
 from drillpoint.course.typed import ReadingError
 
 if TYPE_CHECKING:
     from lark import Lark, Token
 
 MOST_NODES = 120
+# Chains of signs and powers nest without brackets.
+DEEPEST = 60
+MOST_RAISED = 4
 
 Values = Mapping[str, float]
 Evaluate = Callable[[Values], float]
 
-_GRAMMAR = r"""
+_GRAMMAR = rf"""
 ?start: sum
 ?sum: product | sum "+" product -> add | sum "-" product -> subtract
 ?product: signed | product _TIMES signed -> multiply | product _OVER signed -> divide
@@ -33,18 +36,19 @@ _GRAMMAR = r"""
 ?run: powered | run powered -> side_by_side
 ?powered: base | base _RAISE exponent -> power | base SUPERSCRIPT -> superscript
 ?exponent: base | "-" exponent -> negative | base _RAISE exponent -> power
-?base: NUMBER "°"? -> number | NAME -> name | "(" sum ")" -> brackets
+?base: NUMBER DEGREE? -> number | NAME -> name | "(" sum ")" -> brackets
      | FUNCTION "(" sum ")" -> call | FUNCTION small "(" sum ")" -> call_to_a_power
      | FUNCTION simple -> bare | FUNCTION small simple -> bare_to_a_power
-?simple: NUMBER "°"? -> number | NAME -> name
-?small: _RAISE NUMBER -> number | SUPERSCRIPT -> number
+?simple: NUMBER DEGREE? -> number | NAME -> name
+?small: _RAISE NUMBER -> number | SUPERSCRIPT -> small_superscript | _RAISE "-" NUMBER -> inverse
 _TIMES: "*" | "·" | "×" | "⋅"
 _OVER: "/" | "÷"
 _RAISE: "^" | "**"
-SUPERSCRIPT: "²" | "³"
-NUMBER: /[0-9]+([.,][0-9]+)?|[.,][0-9]+/
-FUNCTION.2: /(arcsin|arccos|arctan|asin|acos|atan|sin|cos|tan|cot|sqrt|abs)(?![A-Za-z_])|√/i
-NAME: /[A-Za-zα-ωΑ-Ω_][A-Za-z0-9α-ωΑ-Ω_]*/
+SUPERSCRIPT: /⁻?[⁰¹²³⁴-⁹]+/
+NUMBER: /([0-9]+([.,][0-9]+|\.(?![0-9]))?|[.,][0-9]+)([eE][+-]?[0-9]+)?/
+DEGREE.2: /{DEGREE}/
+FUNCTION.2: /{FUNCTION}/i
+NAME: /{NAME}/
 %ignore " "
 """
 
@@ -59,18 +63,26 @@ _FUNCTIONS: Mapping[str, Callable[[float], float]] = MappingProxyType(
         "asin": lambda x: math.degrees(math.asin(x)),
         "acos": lambda x: math.degrees(math.acos(x)),
         "atan": lambda x: math.degrees(math.atan(x)),
+        "ln": math.log,
+        "log10": math.log10,
+        "exp": math.exp,
     }
 )
+USUAL_FUNCTIONS = ("sin", "cos", "tan", "cot", "asin", "acos", "atan", "sqrt", "abs")
+KNOWN_FUNCTIONS = frozenset(_FUNCTIONS)
 _OTHER_SPELLINGS = MappingProxyType({"√": "sqrt", "arcsin": "asin", "arccos": "acos", "arctan": "atan"})
-GREEK = MappingProxyType({"alpha": "α", "beta": "β", "gamma": "γ", "delta": "δ", "kappa": "κ", "lambda": "λ",
-                           "omega": "ω", "psi": "ψ", "eta": "η", "rho": "ρ", "nu": "ν", "pi": "π"})  # fmt: skip
+_RAISED = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹⁻", "0123456789-")
 _SUM, _PRODUCT, _POWER, _ATOM = range(4)
 
 
-def examples_in(names: tuple[str, ...]) -> tuple[str, ...]:
+_INVERSE = "Is this the inverse function, or one over it? Write atan(…) or 1/tan(…)."
+
+
+def examples_in(names: tuple[str, ...], functions: tuple[str, ...] = USUAL_FUNCTIONS) -> tuple[str, ...]:
     """Show how formulas are typed, in the task's own names but never in the shape of an answer."""
     a, b = (names * 2)[:2] if names else ("a", "b")
-    return (f"2*{a} + 3*{b}", f"sqrt({a}^2 + 1)", f"sin({b})/(1 + {a})")
+    called = [f"{name}({b})/(1 + {a})" for name in ("sin", *functions) if name in functions][:1]
+    return (f"2*{a} + 3*{b}", f"({a}^2 + 1)/2", *called)
 
 
 @frozen
@@ -99,55 +111,73 @@ def parser() -> Lark:
 class FormulaBuilder:
     """Builds nodes from the bottom up and refuses what has two readings."""
 
-    def __init__(self, text: str, names: tuple[str, ...]) -> None:
+    def __init__(self, text: str, names: tuple[str, ...], functions: tuple[str, ...]) -> None:
         self.text = text
         self.names = names
+        self.functions = functions
         self.used: set[str] = set()
-        self.nodes = 0
 
-    def transform(self, tree: Any) -> Node:
-        if not hasattr(tree, "data"):
-            raise TypeError(f"unexpected leaf {tree!r}")
-        parts = [child if not hasattr(child, "data") else self.transform(child) for child in tree.children]
-        self.nodes += 1
-        if self.nodes > MOST_NODES:
+    def build(self, tree: Any) -> Node:
+        """Turn the parser's tree into a formula that can be worked out."""
+        self._check_size(tree)
+        return self._build(tree)
+
+    def _check_size(self, tree: Any) -> None:
+        """Count parts and depth before anything is done that needs room for each of them."""
+        waiting, parts, deepest = [(tree, 1)], 0, 0
+        while waiting:
+            part, depth = waiting.pop()
+            parts, deepest = parts + 1, max(deepest, depth)
+            waiting.extend((child, depth + 1) for child in part.children if hasattr(child, "data"))
+        if parts > MOST_NODES:
             raise self.refuse(f"This formula has more than {MOST_NODES} parts.", tree.meta.start_pos)
+        if deepest > DEEPEST:
+            raise self.refuse(f"This formula is nested more than {DEEPEST} deep.", tree.meta.start_pos)
+
+    def _build(self, tree: Any) -> Node:
+        parts = [self._build(child) if hasattr(child, "data") else child for child in tree.children]
         node: Node = getattr(self, str(tree.data))(*parts)
         return node
 
     def refuse(self, reason: str, place: int) -> ReadingError:
-        return ReadingError(reason, self.text, place, examples_in(self.names))
+        return ReadingError(reason, self.text, place, examples_in(self.names, self.functions))
 
-    def number(self, token: Token) -> Node:
-        place = token.start_pos or 0
-        typed = {"²": "2", "³": "3"}.get(str(token), str(token))
-        if len(typed) > MOST_DIGITS + 1:
+    def number(self, token: Token, _degree: Token | None = None) -> Node:
+        typed, place = str(token), token.start_pos or 0
+        mantissa, exponent, _ = typed.replace("E", "e").partition("e")
+        if sum(c.isdigit() for c in typed) > MOST_DIGITS:
             raise self.refuse(f"This number has more than {MOST_DIGITS} digits.", place)
-        if re.fullmatch(r"[1-9][0-9]{0,2},[0-9]{3}", typed):
-            raise self.refuse("The comma can be read in two ways; write a decimal point.", place + typed.index(","))
+        if reason := two_readings(mantissa):
+            raise self.refuse(reason, place + mantissa.index(","))
+        if exponent and any(name in ("e", "E") for name in self.names):
+            raise self.refuse("Is e a power of ten here, or a name? Write *10^ or put a * before e.", place)
         value = float(typed.replace(",", "."))
-        return Node(lambda values: value, typed.replace(",", "."), _ATOM, place, number=True)
+        if math.isinf(value):
+            raise self.refuse("This number is too large.", place)
+        if value == 0 and mantissa.strip("0.,"):
+            raise self.refuse("This number is too small to be told from 0.", place)
+        return Node(lambda values: value, typed.replace(",", ".").rstrip("."), _ATOM, place, number=True)
 
     def name(self, token: Token) -> Node:
         typed, place = str(token), token.start_pos or 0
-        name = self._meant(typed)
-        if name == "π":
-            return Node(lambda values: math.pi, "π", _ATOM, place)
+        name = meant(typed, self.names)
         if name is None:
-            allowed = ", ".join(self.names) or "none"
-            raise self.refuse(f"“{typed}” is not a name in this task (names: {allowed}); products need a *.", place)
+            raise self.refuse(self._not_a_name(typed, place + len(typed)), place)
+        if name == PI:
+            return Node(lambda values: math.pi, PI, _ATOM, place)
         self.used.add(name)
-        return Node(lambda values: values[name], name, _ATOM, place)
+        return Node(lambda values: float(values[name]), name, _ATOM, place)
 
-    def _meant(self, typed: str) -> str | None:
-        if typed in self.names:
-            return typed
-        if (greek := GREEK.get(typed.lower())) is not None and (greek in self.names or greek == "π"):
-            return greek
-        if typed == "π":
-            return "π"
-        alike = [name for name in self.names if name.casefold() == typed.casefold()]
-        return alike[0] if len(alike) == 1 else None
+    def _not_a_name(self, typed: str, end: int) -> str:
+        if typed.lower() in ("rad", "radian", "radians"):
+            return "Angles are in degrees here: write them in degrees."
+        names = listed(self.names)
+        if self.text[end:].lstrip().startswith(("(", "[")):
+            functions = listed(self.functions)
+            return (
+                f"“{typed}” is not a name in this task (names: {names}) nor a function of it (functions: {functions})."
+            )
+        return f"“{typed}” is not a name in this task (names: {names}); products need a *."
 
     def brackets(self, inside: Node) -> Node:
         return Node(inside.evaluate, f"({inside.text})" if inside.rank < _ATOM else inside.text, _ATOM, inside.start)
@@ -188,13 +218,31 @@ class FormulaBuilder:
         return Node(lambda v: math.pow(a.evaluate(v), b.evaluate(v)), text, _POWER, a.start, a.number)
 
     def superscript(self, a: Node, sign: Token) -> Node:
-        return self.power(a, self.number(sign))
+        return self.power(a, self._raised(sign))
+
+    def small_superscript(self, sign: Token) -> Node:
+        if str(sign).startswith("⁻"):
+            raise self.refuse(_INVERSE, sign.start_pos or 0)
+        return self._raised(sign)
+
+    def inverse(self, number: Token) -> Node:
+        raise self.refuse(_INVERSE, number.start_pos or 0)
+
+    def _raised(self, sign: Token) -> Node:
+        typed, place = str(sign).translate(_RAISED), sign.start_pos or 0
+        if len(typed) > MOST_RAISED:
+            raise self.refuse(f"This power has more than {MOST_RAISED} signs.", place)
+        value = float(typed)
+        return Node(lambda values: value, typed, _ATOM, place, number=True)
 
     def call(self, function: Token, inside: Node) -> Node:
+        place = function.start_pos or 0
         key = str(function).lower()
         key = _OTHER_SPELLINGS.get(key, key)
+        if key not in self.functions:
+            raise self.refuse(f"“{key}” is not a function of this task (functions: {listed(self.functions)}).", place)
         apply = _FUNCTIONS[key]
-        return Node(lambda v: apply(inside.evaluate(v)), f"{key}({inside.text})", _ATOM, function.start_pos or 0)
+        return Node(lambda v: apply(inside.evaluate(v)), f"{key}({inside.text})", _ATOM, place)
 
     def call_to_a_power(self, function: Token, small: Node, inside: Node) -> Node:
         return self.power(self.call(function, inside), small)
