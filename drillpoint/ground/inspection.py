@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import cached_property
 from typing import TYPE_CHECKING
 
 import numpy as np
@@ -12,6 +13,7 @@ from drillpoint.ground.flute import Array
 from drillpoint.ground.lip import Lip, Place
 from drillpoint.ground.record import Record, record
 from drillpoint.ground.stations import Stations, clearance, first_contact, stations
+from drillpoint.ground.thinning import ThinningReadings, thinning_readings
 
 if TYPE_CHECKING:
     from drillpoint.ground.point import GroundPoint
@@ -146,6 +148,11 @@ class Inspection:
     def lip_bow_2(self) -> float:
         """Bow of lip 2."""
         return self.lips[1].bow
+
+    @cached_property
+    def thinning(self) -> ThinningReadings | None:
+        """What was read off the thinning; None when the point has no notch. The other readings are those without it."""
+        return thinning_readings(self._point)
 
     @property
     def record(self) -> Record:

@@ -12,6 +12,7 @@ from drillpoint.relation.checking import INCH
 
 if TYPE_CHECKING:
     from drillpoint.ground.inspection import Inspection
+    from drillpoint.ground.thinning import ThinningReadings
 
 OF_THE_POINT = (
     *("diameter", "point_angle", "web", "chisel_edge_angle", "chisel_edge_angle_at_axis", "chisel_edge_length"),
@@ -19,6 +20,11 @@ OF_THE_POINT = (
     "tip_height",
 )
 OF_EACH_LIP = ("half_angle", "lip_length", "lip_relief", "heel_clearance", "lip_bow")
+OF_THE_THINNING = ("thinned_chisel_length", "thinned_web")
+OF_EACH_THINNED_LIP = (
+    *("thinning_angle", "thinned_lip_length", "thinning_reach", "untouched_lip_length", "untouched_lip_share"),
+)
+NOT_THINNED = "not thinned"
 NEVER = "never"
 """Said for a heel clearance when the flank, carried on round the drill, does not come up again."""
 
@@ -54,7 +60,17 @@ def record(inspection: Inspection) -> Record:
         values = (getattr(inspection, f"{name}_{lip}") for lip in (1, 2))
         term = "half angle" if name == "half_angle" else quantity(name).term
         rows.append(Row(_capital(term), tuple(written(_vocabulary(name), value) for value in values)))
+    if inspection.thinning:
+        rows += _thinned(inspection.thinning)
     return Record(tuple(rows))
+
+
+def _thinned(thinning: ThinningReadings) -> list[Row]:
+    rows = [Row(_capital(quantity(n).term), (written(n, getattr(thinning, n)),)) for n in OF_THE_THINNING]
+    for name in OF_EACH_THINNED_LIP:
+        values = (written(name, getattr(lip, name)) if lip else NOT_THINNED for lip in thinning.lips)
+        rows.append(Row(_capital(quantity(name).term), tuple(values)))
+    return rows
 
 
 def written(name: str, value: float | None) -> str:

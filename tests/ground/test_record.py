@@ -4,8 +4,15 @@ from __future__ import annotations
 
 import re
 
-from drillpoint.ground import FacetedFlank, Flute, GroundPoint, PlaneFlank
-from drillpoint.ground.record import NEVER, OF_EACH_LIP, OF_THE_POINT
+from drillpoint.ground import FacetedFlank, Flute, GroundPoint, Notch, PlaneFlank
+from drillpoint.ground.record import (
+    NEVER,
+    NOT_THINNED,
+    OF_EACH_LIP,
+    OF_EACH_THINNED_LIP,
+    OF_THE_POINT,
+    OF_THE_THINNING,
+)
 from drillpoint.quantities import quantity
 
 FLUTE = Flute(diameter=10, web=1.5)
@@ -36,3 +43,13 @@ def test_a_notebook_gets_a_table_with_headings() -> None:
     assert bundle["text/plain"] == str(PLAIN)
     assert bundle["text/html"].count("<tr>") == len(OF_THE_POINT) + len(OF_EACH_LIP) + 1
     assert bundle["text/html"].count('scope="row"') == len(OF_THE_POINT) + len(OF_EACH_LIP)
+
+
+def test_a_thinned_point_has_its_thinning_told_and_a_side_left_alone_named() -> None:
+    notch = Notch(thinned_chisel_length=0.6, thinning_angle=30)
+    thinned = GroundPoint(FLUTE, PlaneFlank(point_angle=118, lip_relief=12), thinning_1=notch, thinning_2=None)
+    said = str(thinned.inspect())
+    for name in (*OF_THE_THINNING, *OF_EACH_THINNED_LIP):
+        assert quantity(name).term in said.lower()
+    assert said.count(NOT_THINNED) == len(OF_EACH_THINNED_LIP)
+    assert NOT_THINNED not in str(PLAIN)
