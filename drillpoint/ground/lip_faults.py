@@ -18,6 +18,8 @@ from drillpoint.quantities import quantity
 from drillpoint.relation import Value
 from drillpoint.relations import idle_radius, largest_hole, oversize, stock_for_angle_change
 
+_LEAST_SHARE = 0.005
+
 
 def lip_faults(case: Case) -> Iterator[Finding]:
     """Unequal half angles, lips of unequal length or height, and a point or web off centre."""
@@ -105,9 +107,10 @@ def _lengths(case: Case, has_angle_fault: bool) -> Finding | None:
     )
     share = case.length_from_angles
     from_angles = has_angle_fault and share is not None and abs(longer.value - share) < abs(share)
-    if share is not None and longer.value:
-        height = Measured(height.value * (1 - share / longer.value), height.plus_minus)
-    return _unlevel("unequal_lips", case, evidence, height, from_angles, 1 if height.value > 0 else 2)
+    by_angles = Measured(0.0)
+    if share is not None and longer.value and _angles_differ(case):
+        by_angles = Measured(height.value * share / longer.value)
+    return _unlevel("unequal_lips", case, evidence, (height, by_angles), from_angles, 1 if height.value > 0 else 2)
 
 
 def _heights(case: Case, has_angle_fault: bool) -> Finding | None:
@@ -125,19 +128,27 @@ def _heights(case: Case, has_angle_fault: bool) -> Finding | None:
     if share and not case.readings.higher_lip:
         share = Measured(abs(share.value), share.plus_minus)
     from_angles = has_angle_fault and share is not None and abs(height.value - share.value) < abs(share.value)
-    return _unlevel("lip_height", case, evidence, _besides(height, share), from_angles, case.readings.higher_lip)
+    by_angles = share if share and _angles_differ(case) else Measured(0.0)
+    return _unlevel("lip_height", case, evidence, (height, by_angles), from_angles, case.readings.higher_lip)
 
 
-def _besides(height: Measured, share: Measured | None) -> Measured:
-    """What is left of a height beside the share of the angles, where that is more than their reading error."""
-    if share is None or abs(share.value) <= share.plus_minus:
-        return height
-    return Measured(height.value - share.value, height.plus_minus + share.plus_minus)
+def _angles_differ(case: Case) -> bool:
+    """Whether the half angles differ by more than their reading error, so that their share of a height is no guess."""
+    apart = case.readings.of_both_half_angles(operator.sub)
+    return apart is not None and abs(apart.value) > apart.plus_minus
 
 
 def _unlevel(
-    key: str, case: Case, evidence: Evidence, height: Measured, from_angles: bool, higher: int | None
+    key: str,
+    case: Case,
+    evidence: Evidence,
+    parts: tuple[Measured, Measured],
+    from_angles: bool,
+    higher: int | None,
 ) -> Finding:
+    """parts: the height, and how much of it unequal half angles make."""
+    whole, by_angles = parts
+    height = Measured(whole.value - by_angles.value, whole.plus_minus + by_angles.plus_minus)
     if from_angles:
         remark = "The unequal half angles make most of this."
         return called(key, evidence, remarks=(remark,), follows_from=kinds()["unequal_angles"].name)
@@ -146,9 +157,11 @@ def _unlevel(
         "stock": Value(abs(height.value), "stock"),
         "stock_at": f"off the flank of {lip}, along the axis",
     }
-    return called(
-        key, evidence, remarks=tuple(_about_height(case, height)), oversize=_wider(case, abs(height.value)), **more
-    )
+    remarks = list(_about_height(case, height))
+    if abs(by_angles.value) > _LEAST_SHARE:
+        share = _size(by_angles, "lip_height_difference")
+        remarks.insert(0, f"The half angles have {share} of height to do with it; what follows is the rest.")
+    return called(key, evidence, remarks=tuple(remarks), oversize=_wider(case, abs(height.value)), **more)
 
 
 def _wider(case: Case, height: float) -> Value:

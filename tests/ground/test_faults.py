@@ -465,3 +465,44 @@ def test_every_kind_is_told_in_words() -> None:
         assert 1 <= kind.importance <= 10 and kind.order in range(6)
         for text in (kind.cause, kind.hole, kind.chips, kind.wear, kind.cure):
             assert text.endswith(".") and max(len(s.split()) for s in text.split(". ")) <= 25
+
+
+def test_angles_that_differ_within_their_reading_error_take_no_share() -> None:
+    lips = {"diameter": 10, "half_angle_1": 59, "half_angle_2": 59.4, "lip_height_difference": 0.3, "higher_lip": 2}
+    by_hand = one(find_faults(Readings(**lips)), "lip_height")
+    exact = one(find_faults(Readings(**lips, reading_errors=EXACT)), "lip_height")
+    assert by_hand.stock == pytest.approx(0.3)
+    # DERIVED: R·(cot 59° - cot 59.4°) = 0.0474 mm of the 0.3 mm.
+    assert exact.stock == pytest.approx(0.3 - 0.0474, abs=1e-4)
+    assert "0.047 mm of height" in exact.remarks[0]
+
+
+def test_unequal_reliefs_shift_the_chisel_edge_and_leave_the_corners_level() -> None:
+    report = examined(plane({"lip_relief": 22.5}), limits=AT_135)
+    assert keys(report)[0] == "unequal_relief"
+    for fault in report.faults[1:]:
+        assert fault.key in ("unequal_lips", "chisel_off_centre")
+        assert fault.follows_from == "unequal relief" and fault.oversize is None
+
+
+@given(st.floats(5, 40), st.floats(0.1, 0.16), st.floats(1, 5))
+def test_any_flank_at_another_angle_makes_unequal_half_angles(diameter: float, ratio: float, more: float) -> None:
+    sizes = {"diameter": diameter, "web": ratio * diameter}
+    limits = Limits(point_angle=135, lip_height_difference=0.004 * diameter, point_offset=0.004 * diameter)
+    report = examined(plane({"point_angle": 135 + 2 * more}, **sizes), limits=limits)
+    assert keys(report)[0] == "unequal_angles"
+    assert one(report, "lip_height").follows_from == "unequal half angles"
+
+
+@given(st.floats(-12, -0.5), st.floats(2, 40))
+def test_any_relief_below_zero_is_negative(relief: float, diameter: float) -> None:
+    point = GroundPoint(Flute(diameter=diameter, web_ratio=0.15), PlaneFlank(point_angle=118, lip_relief=relief))
+    assert keys(examined(point))[0] == "negative_relief"
+
+
+@given(st.floats(0.012, 0.03), st.booleans(), st.floats(5, 40))
+def test_any_web_aside_is_told_from_unequal_lips(share: float, other_way: bool, diameter: float) -> None:
+    limits = Limits(point_angle=135, lip_height_difference=0.005 * diameter, point_offset=0.005 * diameter)
+    aside = (-share if other_way else share) * diameter
+    report = examined(plane(web_offset=aside, diameter=diameter, web=0.15 * diameter), limits=limits)
+    assert keys(report)[0] == "web_off_centre"
