@@ -176,7 +176,7 @@ def _core(made: NotchCut, lip: Lip, start: float) -> float:
     # The wall comes nearest above the metal, so what counts is the notch's edge on top of it.
     (least, most), (first, last) = (0.0, start), (0.0, 2 * math.pi)
     found = start
-    for _ in range(10):
+    for _ in range(20):
         radius, turn = np.meshgrid(np.linspace(least, most, 49), np.linspace(first, last, 91))
         x, y = radius * np.cos(turn), radius * np.sin(turn)
         gone = depth_on(made, np.stack([x, y, _top(lip, x, y)], axis=-1)) > 0
@@ -184,7 +184,7 @@ def _core(made: NotchCut, lip: Lip, start: float) -> float:
             break
         where = int(np.where(gone, radius, math.inf).argmin())
         found, at = float(radius.flat[where]), float(turn.flat[where])
-        step, swing = (most - least) / 8, (last - first) / 30
+        step, swing = (most - least) / 4, (last - first) / 6
         least, most, first, last = max(found - step, 0.0), found, at - swing, at + swing
     return found
 
