@@ -6,13 +6,13 @@ the one proves the other.
 """
 
 from drillpoint.ground.conical import ConicalFlank
-from drillpoint.ground.faults import find_faults
+from drillpoint.ground.diagnosis.faults import find_faults
+from drillpoint.ground.diagnosis.limits import Limits
+from drillpoint.ground.diagnosis.readings import Readings
 from drillpoint.ground.flank import FacetedFlank, PlaneFlank
 from drillpoint.ground.flute import Flute
-from drillpoint.ground.limits import Limits
 from drillpoint.ground.notch import Notch
 from drillpoint.ground.point import GroundPoint
-from drillpoint.ground.readings import Readings
 from drillpoint.ground.stated import CannotBeGround
 
 STATED = (Flute, PlaneFlank, FacetedFlank, ConicalFlank, Notch, Readings, Limits)
