@@ -162,6 +162,11 @@ class Scene:
         """The scene as lists and dictionaries, for the generated editions; what is as by default is left out."""
         return asdict(self, filter=lambda attribute, value: value != attribute.default)
 
+    def for_browser(self) -> dict[str, Any]:
+        """What the browser reads of the scene; what is needed for it is worked out by Python only."""
+        unread = ("needs", "relations", "also", "defaults", "ranges", "arguments")
+        return {name: value for name, value in self.as_data().items() if name not in unread}
+
 
 def scene_from_data(data: Mapping[str, Any]) -> Scene:
     """The scene that `as_data` described."""

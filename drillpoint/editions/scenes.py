@@ -32,12 +32,6 @@ def javascript_scenes() -> str:
     entries = []
     for scene, expressions in built():
         coordinates = javascript_function("coordinates", scene.arguments, expressions)
-        data = json.dumps(for_the_browser(scene), ensure_ascii=False)
+        data = json.dumps(scene.for_browser(), ensure_ascii=False)
         entries.append(f"{SCENE}{scene.name}\nscenes.{scene.name} = {{coordinates: {coordinates}, ...{data}}};\n")
     return f"// {_HEADER}\nconst scenes = {{}};\n{''.join(entries)}"
-
-
-def for_the_browser(scene: Scene) -> dict[str, Any]:
-    """What the browser reads of a scene; givens are worked out by Python only."""
-    unread = ("needs", "relations", "also", "defaults", "ranges", "arguments")
-    return {name: value for name, value in scene.as_data().items() if name not in unread}

@@ -11,12 +11,13 @@ import importlib
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    from drillpoint.explorers.find import explorer_names
     from drillpoint.explorers.page import standalone_page
     from drillpoint.explorers.widget import ExplorerWidget, explore
 
-__all__ = ["ExplorerWidget", "explore", "standalone_page"]
+__all__ = ["ExplorerWidget", "explore", "explorer_names", "standalone_page"]
 
-_HOMES = {"explore": "widget", "ExplorerWidget": "widget", "standalone_page": "page"}
+_HOMES = {"explore": "widget", "ExplorerWidget": "widget", "explorer_names": "find", "standalone_page": "page"}
 
 
 def __getattr__(name: str) -> Any:

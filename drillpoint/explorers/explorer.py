@@ -6,11 +6,12 @@ import json
 from collections.abc import Mapping
 from typing import Any
 
-from attrs import asdict, evolve, frozen
+from attrs import asdict, evolve, field, frozen
 
+from drillpoint.drawing.catalogue import COMPUTED
 from drillpoint.drawing.draw import scene
 from drillpoint.drawing.scene import Allowed, Sentence
-from drillpoint.drawing.working import step, work_through
+from drillpoint.drawing.working import step, used, work_through
 from drillpoint.errors import LearnerError, OutOfRange, UnknownGiven
 from drillpoint.quantities import nearest, plain_number, quantity
 
@@ -40,7 +41,10 @@ class Slider:
 
 @frozen
 class Explorer:
-    """An explorer. relations: worked out in this order. worked: those whose line is shown. summary: the status line."""
+    """An explorer. relations: worked out in this order. worked: those whose line is shown. summary: the status line.
+
+    fixed: quantities that the drawings need and that no slider moves.
+    """
 
     name: str
     title: str
@@ -50,6 +54,7 @@ class Explorer:
     table: tuple[str, ...]
     scenes: tuple[str, ...]
     summary: tuple[Sentence, ...]
+    fixed: Mapping[str, float] = field(factory=dict)
 
     @property
     def start(self) -> dict[str, float]:
@@ -61,20 +66,34 @@ class Explorer:
         """What its scenes allow."""
         return tuple(dict.fromkeys(rule for name in self.scenes for rule in scene(name).allowed))
 
+    @property
+    def computed(self) -> tuple[str, ...]:
+        """Those of its scenes that only Python can work out."""
+        return tuple(name for name in self.scenes if name in COMPUTED)
+
     def as_data(self) -> dict[str, Any]:
         """The explorer as the browser reads it."""
-        allowed = [asdict(rule) for rule in self.allowed]
-        data: dict[str, Any] = json.loads(json.dumps({**asdict(self), "allowed": allowed}))
+        said = {
+            **asdict(self),
+            "allowed": [asdict(rule) for rule in self.allowed],
+            "computed": self.computed,
+            "calls": [{"scene": name, "names": self.givens(name)} for name in self.scenes],
+        }
+        data: dict[str, Any] = json.loads(json.dumps(said))
         return data
 
     def values(self, state: Mapping[str, float]) -> dict[str, float]:
-        """Every value of the drill on the sliders, by keyword, as the browser works it out.
+        """Every value that follows from the sliders by relations, by keyword, as the browser works it out.
 
         Raises Impossible when the sliders stand on a drill that cannot be.
         """
-        values = {name: float(value) for name, value in state.items()}
+        values = {name: float(value) for name, value in {**self.fixed, **state}.items()}
         work_through(map(step, self.relations), values, self.allowed)
         return values
+
+    def givens(self, name: str) -> tuple[str, ...]:
+        """Those of its quantities that a plain call of this scene needs."""
+        return used(scene(name), (*self.start, *self.fixed))
 
     def state(self, **givens: float) -> dict[str, float]:
         """The sliders' values with some set.
@@ -106,12 +125,14 @@ class Explorer:
         return evolve(self, sliders=tuple(evolve(slider, start=state[slider.name]) for slider in self.sliders))
 
     def call(self, state: Mapping[str, float], units: str) -> str:
-        """The plain call that draws the same drill."""
-        givens = ", ".join(
-            f"{slider.name}={plain_number(state[slider.name], CALL_DECIMALS)}" for slider in self.sliders
-        )
+        """The plain calls that draw the same drill, a line for each scene."""
+        values = {**self.fixed, **state}
         written_in = ', units="inch"' if units == "inch" else ""
-        return f'draw("{self.scenes[0]}", {givens}{written_in})'
+        return "\n".join(f'draw("{name}", {_arguments(values, self.givens(name))}{written_in})' for name in self.scenes)
+
+
+def _arguments(values: Mapping[str, float], names: tuple[str, ...]) -> str:
+    return ", ".join(f"{name}={plain_number(values[name], CALL_DECIMALS)}" for name in names)
 
 
 def _number(name: str, value: Any) -> float:

@@ -10,6 +10,11 @@ from drillpoint.quantities import nearest
 EXPLORERS = {explorer.name: explorer for explorer in (LIPS,)}
 
 
+def explorer_names() -> tuple[str, ...]:
+    """The explorers there are."""
+    return tuple(EXPLORERS)
+
+
 def find(name: str) -> Explorer:
     """The explorer of this name.
 

@@ -9,8 +9,9 @@ import json
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
-from drillpoint.drawing.draw import picture
+from drillpoint.drawing.draw import finished
 from drillpoint.drawing.showing import read_units
+from drillpoint.explorers.answering import answer, drawings
 from drillpoint.explorers.find import find
 from drillpoint.explorers.script import page_script, style
 
@@ -25,12 +26,14 @@ def standalone_page(name: str, units: str = "mm", **start: float) -> str:
     explorer = find(name)
     state = explorer.state(**start)
     data = explorer.starting_at(state).as_data()
-    code = page_script()
+    code = page_script(name)
     digest = base64.b64encode(hashlib.sha256(code.encode("utf-8")).digest()).decode("ascii")
+    answers = answer(explorer, {"state": state}).get("answers", {}) if explorer.computed else {}
     # Inside a script element only "</" could end it early.
-    config = json.dumps({**data, "units": read_units(units)}, ensure_ascii=False).replace("</", "<\\/")
-    values = explorer.values(state)
-    pictures = [picture(name, values, read_units(units)) for name in explorer.scenes]
+    config = json.dumps({**data, "units": read_units(units), "first": answers}, ensure_ascii=False)
+    config = config.replace("</", "<\\/")
+    drawn = drawings(explorer, state, explorer.scenes)
+    pictures = [finished(one, read_units(units)) for one in drawn.values()]
     environment = Environment(
         loader=PackageLoader("drillpoint.explorers", "pages"), autoescape=True, undefined=StrictUndefined
     )

@@ -4,20 +4,25 @@ from __future__ import annotations
 
 import html
 from collections.abc import Callable, Mapping
+from types import MappingProxyType
 from typing import Any
 
 import anywidget
 import traitlets
 
 from drillpoint.drawing import Picture
-from drillpoint.drawing.draw import picture
+from drillpoint.drawing.draw import finished
 from drillpoint.drawing.picture import side_by_side
 from drillpoint.drawing.showing import read_units
 from drillpoint.errors import LearnerError
+from drillpoint.explorers.answering import answer, drawings
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.find import find
 from drillpoint.explorers.script import style, widget_module
+from drillpoint.quantities import nearest
 from drillpoint.relations import BOOK
+
+NOTHING_HELD: Mapping[str, Any] = MappingProxyType({})
 
 _open: dict[str, ExplorerWidget] = {}
 
@@ -25,17 +30,37 @@ _open: dict[str, ExplorerWidget] = {}
 class ExplorerWidget(anywidget.AnyWidget):
     """What `explore` returns. Move the sliders; read `.state`, `.facts` or `.call` in the next cell."""
 
-    _esm = widget_module()
-    _css = style()
+    _esm = traitlets.Unicode().tag(sync=True)
+    _css = traitlets.Unicode(style()).tag(sync=True)
     config = traitlets.Dict().tag(sync=True)
     state = traitlets.Dict(help="Slider values by keyword: degrees and mm.").tag(sync=True)
     units = traitlets.Unicode("mm").tag(sync=True)
+    held = traitlets.Dict(help="The drill that is held for comparison: its state, and its computed drawings.").tag(
+        sync=True
+    )
+    first = traitlets.Dict(help="Computed drawings of the first state, to show before Python answers.").tag(sync=True)
     trouble = traitlets.Unicode("").tag(sync=True)
 
-    def __init__(self, explorer: Explorer, state: Mapping[str, float], units: str) -> None:
+    def __init__(
+        self, explorer: Explorer, state: Mapping[str, float], units: str, held: Mapping[str, Any] = NOTHING_HELD
+    ) -> None:
         self._explorer = explorer
         self._started_from = (explorer.start, units)
-        super().__init__(config=explorer.as_data(), state=dict(state), units=units)
+        first = answer(explorer, {"state": dict(state)}).get("answers", {}) if explorer.computed else {}
+        super().__init__(
+            _esm=widget_module(explorer.name),
+            config=explorer.as_data(),
+            state=dict(state),
+            units=units,
+            held=dict(held),
+            first=first,
+        )
+        self.on_msg(self._asked)
+
+    def _asked(self, _widget: Any, question: Any, _buffers: Any) -> None:
+        # Only one question is ever on its way, and it is for the newest drill; see asking.js.
+        if isinstance(question, dict) and question.get("kind") == "draw":
+            self.send(answer(self._explorer, question))
 
     @property
     def facts(self) -> dict[str, float]:
@@ -43,7 +68,10 @@ class ExplorerWidget(anywidget.AnyWidget):
 
         Raises LearnerError when the sliders stand on a drill that cannot be.
         """
-        return self._explorer.values(self.state)
+        values = self._explorer.values(self.state)
+        for drawn in drawings(self._explorer, self.state, self._explorer.computed).values():
+            values |= drawn.values
+        return values
 
     @property
     def call(self) -> str:
@@ -52,8 +80,11 @@ class ExplorerWidget(anywidget.AnyWidget):
 
     def picture(self, scene: str = "") -> Picture:
         """The drill on the sliders as a still picture: one scene by its name, or all of them side by side."""
-        names = (scene,) if scene else self._explorer.scenes
-        return side_by_side([picture(name, self.facts, read_units(self.units)) for name in names])
+        scenes = self._explorer.scenes
+        if scene and scene not in scenes:
+            raise LearnerError(f"the explorer {self._explorer.name!r} draws no {scene!r}{nearest(scene, scenes)}")
+        drawn = drawings(self._explorer, self.state, (scene,) if scene else scenes)
+        return side_by_side([finished(one, read_units(self.units)) for one in drawn.values()])
 
     def on_move(self, callback: Callable[[dict[str, float]], object]) -> None:
         """Call back with `.facts` whenever a slider has come to rest; what goes wrong is shown under the sliders."""
@@ -96,10 +127,10 @@ class ExplorerWidget(anywidget.AnyWidget):
 def explore(name: str, *, units: str = "mm", key: str = "", **start: float) -> ExplorerWidget:
     """An explorer to move with mouse, keyboard or typed numbers.
 
-    name: "lips" (lips and chisel edge of a plainly ground point). units: "mm" or "inch". start: where sliders stand at
-    first, such as diameter=12.5; degrees and mm.
-    Running the cell again shows the drill as it was left, unless the start was changed. key: tells two explorers apart
-    that one cell makes.
+    name: one of `explorer_names()`, such as "lips" (lips and chisel edge of a plainly ground point). units: "mm" or
+    "inch". start: where sliders stand at first, such as diameter=12.5; degrees, mm and mm/rev.
+    Running the cell again shows the drill as it was left, and the one that was held, unless the start was changed.
+    key: tells two explorers apart that one cell makes.
     Raises LearnerError for an unknown explorer, slider or value.
 
     >>> explore("lips")
@@ -109,11 +140,12 @@ def explore(name: str, *, units: str = "mm", key: str = "", **start: float) -> E
     place = f"{name}:{_cell()}:{key}"
     before = _open.pop(place, None)
     state, shown = begin
+    held: dict[str, Any] = {}
     if before is not None:
         if before._started_from == begin:
-            state, shown = before.state, before.units
+            state, shown, held = before.state, before.units, before.held
         before.close()
-    widget = ExplorerWidget(explorer.starting_at(begin[0]), state, shown)
+    widget = ExplorerWidget(explorer.starting_at(begin[0]), state, shown, held)
     widget._started_from = begin
     _open[place] = widget
     return widget

@@ -15,7 +15,7 @@ from drillpoint.drawing.draw import coordinates, facts, scene
 from drillpoint.drawing.scene import Label, Outline, Scene
 from drillpoint.explorers import standalone_page
 from drillpoint.explorers.lips import LIPS
-from drillpoint.explorers.widget import ExplorerWidget
+from drillpoint.explorers.script import style, widget_module
 
 if TYPE_CHECKING:
     from playwright.sync_api import Browser
@@ -78,7 +78,7 @@ def test_slider_to_picture(browser: Browser, tmp_path: Path) -> None:
 
 
 def _bytes() -> int:
-    return sum(len(str(text).encode()) for text in (ExplorerWidget._esm, ExplorerWidget._css))
+    return sum(len(text.encode()) for text in (widget_module("lips"), style()))
 
 
 def _spread(times: list[float]) -> str:

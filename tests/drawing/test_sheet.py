@@ -15,7 +15,6 @@ from drillpoint.drawing.sheet import Sheet
 from drillpoint.drawing.svg import style_for
 from drillpoint.drawing.working import values_of
 from drillpoint.editions.functions import javascript_function, python_function
-from drillpoint.editions.scenes import for_the_browser
 from drillpoint.explorers.script import script
 from tests.drawing import sample
 from tests.drawing.test_edition import DRAW, assert_same
@@ -34,7 +33,7 @@ def drawn(**givens: float) -> Drawn:
 def test_the_browser_draws_all_of_it_alike(browser, depth):
     shown = drawn(diameter=10, point_angle=118, shoulder_depth=depth)
     coordinates = javascript_function("coordinates", SCENE.arguments, EXPRESSIONS)
-    added = f"scenes.sample = {{coordinates: {coordinates}, ...{json.dumps(for_the_browser(SCENE))}}};"
+    added = f"scenes.sample = {{coordinates: {coordinates}, ...{json.dumps(SCENE.for_browser())}}};"
     page = browser.new_page()
     question = {"values": shown.values, "units": "mm"}
     (theirs,) = page.evaluate(DRAW.replace("SCRIPT", f"{script()}\n{added}"), {"name": "sample", "drills": [question]})

@@ -3,7 +3,7 @@ import json
 import pytest
 
 from drillpoint.drawing import draw, scene_names
-from drillpoint.drawing.draw import facts
+from drillpoint.drawing.draw import scene
 from drillpoint.errors import LearnerError
 from drillpoint.explorers.find import EXPLORERS, find
 from drillpoint.explorers.lips import LIPS
@@ -13,7 +13,7 @@ from drillpoint.relations import BOOK
 
 @pytest.mark.parametrize("explorer", EXPLORERS.values())
 def test_an_explorer_speaks_only_of_what_there_is(explorer):
-    known = {slider.name for slider in explorer.sliders}
+    known = {*explorer.start, *explorer.fixed}
     for name in explorer.relations:
         assert set(BOOK[name].givens) <= known, f"{name} is worked out before its givens"
         known.add(BOOK[name].result.name)
@@ -21,12 +21,13 @@ def test_an_explorer_speaks_only_of_what_there_is(explorer):
     assert set(explorer.worked) <= set(explorer.relations)
     assert set(explorer.table) <= known
     assert set(explorer.scenes) <= set(scene_names())
+    assert all(set(scene(name).arguments) <= known for name in explorer.scenes)
     assert json.loads(json.dumps(explorer.as_data())) == explorer.as_data()
 
 
 @pytest.mark.parametrize("explorer", EXPLORERS.values())
 def test_sliders_start_on_a_drill_that_is_possible(explorer):
-    assert facts(**explorer.start)
+    assert explorer.values(explorer.start)
     for slider in explorer.sliders:
         low, high = slider.limits(explorer.start)
         assert low < slider.start < high
@@ -61,5 +62,5 @@ def test_an_unknown_explorer_is_refused_with_the_nearest():
 @pytest.mark.parametrize("units", ["mm", "inch"])
 def test_the_plain_call_draws_the_same_drill(units):
     state = LIPS.state(diameter=9.525, lip_relief=14.5)
-    picture = eval(LIPS.call(state, units), {"draw": draw})  # noqa: S307  (the call is meant to be run)
-    assert picture == draw("end_view", units=units, **state)
+    pictures = [eval(line, {"draw": draw}) for line in LIPS.call(state, units).split("\n")]  # noqa: S307  (to be run)
+    assert pictures == [draw(name, units=units, **state) for name in LIPS.scenes]

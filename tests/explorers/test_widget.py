@@ -18,7 +18,8 @@ def widget(request):
 def test_the_state_is_readable_and_gives_every_value(widget):
     assert widget.state == LIPS.start
     assert widget.facts["chisel_edge_angle"] == pytest.approx(101.64, abs=0.005)
-    assert widget.call == 'draw("end_view", diameter=10, point_angle=118, web=1.5, lip_relief=12)'
+    givens = "diameter=10, point_angle=118, web=1.5, lip_relief=12"
+    assert widget.call == f'draw("end_view", {givens})\ndraw("side_view", {givens})'
 
 
 def test_a_picture_of_the_state_or_of_one_scene(widget):

@@ -1,5 +1,7 @@
 // One slider with its number box.
 
+const COARSE = 0.1; // mm; a slider with smaller steps is for sizes that no fraction is used for
+
 let made = 0;
 
 function niceStep(least) {
@@ -11,6 +13,7 @@ function makeControl(slider, host) {
   const id = `drillpoint-${slider.name}-${(made += 1)}`;
   const { term, symbol } = numbers.quantities[slider.name];
   const unit = unitOf(slider.name);
+  const wholeTerm = slider.share_of && numbers.quantities[slider.share_of].term.replace(/^drill /, "");
   const label = make("label", { for: id }, `${term} `, makeSymbol(symbol));
   const range = make("input", { type: "range", id, step: "any" });
   const box = make("input", { type: "text", inputmode: "text", autocomplete: "off", "aria-label": `${term}, typed` });
@@ -24,11 +27,14 @@ function makeControl(slider, host) {
     return [slider.low * scale, slider.high * scale];
   };
   const step = () => {
-    if (unit === "°") return slider.step;
-    const inch = host.units() === "inch";
-    if (!slider.share_of) return inch ? MM_PER_INCH / 64 : slider.step;
-    const scale = host.state()[slider.share_of] * slider.step;
-    return inch ? niceStep(scale / MM_PER_INCH) * MM_PER_INCH : niceStep(scale);
+    const scale = slider.share_of ? host.state()[slider.share_of] : 1;
+    const least = slider.step * scale;
+    if (host.units() === "inch" && unit in INCH_UNITS) {
+      // The workshop steps drills by sixty-fourths; smaller things by round decimals.
+      if (unit === "mm" && !slider.share_of && least >= COARSE) return MM_PER_INCH / 64;
+      return niceStep(least / INCH_UNITS[unit][1]) * INCH_UNITS[unit][1];
+    }
+    return slider.share_of ? niceStep(least) : least;
   };
   const clip = (value) => Math.min(Math.max(value, limits()[0]), limits()[1]);
   const tidy = (value) => +(value.toPrecision(12));
@@ -53,9 +59,11 @@ function makeControl(slider, host) {
     let problem = read.problem;
     if (!problem && !(read.value >= low * (1 - 1e-9) && read.value <= high * (1 + 1e-9))) {
       problem = `${term} ${show(slider.name, read.value, host.units())} is outside ${span}.`;
-      const meant = read.value * MM_PER_INCH;
-      if (unit === "mm" && !read.inInches && meant >= low && meant <= high) {
-        problem += ` ${read.typed} in would be ${show(slider.name, meant, "mm")}; write “${read.typed} in” if that was meant.`;
+      const [written, factor] = INCH_UNITS[unit] ?? ["", 0];
+      const meant = read.value * factor;
+      if (factor && !read.inInches && meant >= low && meant <= high) {
+        const typed = `${read.typed} ${written}`;
+        problem += ` ${typed} would be ${show(slider.name, meant, "mm")}; write “${typed}” if that was meant.`;
       }
     }
     setAttribute(box, "aria-invalid", problem ? "true" : "false");
@@ -75,16 +83,22 @@ function makeControl(slider, host) {
     range.max = high;
     range.value = value;
     const shown = show(slider.name, value, units);
-    const ratio = slider.share_of ? ` = ${plainNumber(value / host.state()[slider.share_of], 3)} × diameter` : "";
+    const ratio = slider.share_of ? ` = ${plainNumber(value / host.state()[slider.share_of], 3)} × ${wholeTerm}` : "";
     setAttribute(range, "aria-valuetext", shown + ratio);
-    setText(unitText, unit === "°" ? "°" : units === "inch" ? "in" : "mm");
+    const written = unitWritten(slider.name, units);
+    setText(unitText, written);
     if (rewrite || document.activeElement !== box) {
-      box.value = shown.replace(/ ?(°|mm|in)$/, "");
+      box.value = written && shown.endsWith(written) ? shown.slice(0, -written.length).trim() : shown;
       setAttribute(box, "aria-invalid", "false");
     }
-    const other = units === "mm" ? `${inInches(value / MM_PER_INCH)} in` : `${plainNumber(value, 2)} mm`;
-    const near = isFraction(value / MM_PER_INCH) ? "" : ` (near ${fraction(value / MM_PER_INCH)} in)`;
-    setText(also, ratio || (unit === "mm" ? `= ${other}${units === "inch" ? near : ""}` : ""));
+    setText(also, ratio || otherUnits(value, units));
+  }
+
+  function otherUnits(value, units) {
+    if (!(unit in INCH_UNITS)) return "";
+    const other = show(slider.name, value, units === "mm" ? "inch" : "mm");
+    const near = unit === "mm" && units === "inch" && slider.step >= COARSE && !isFraction(value / MM_PER_INCH);
+    return `= ${other}${near ? ` (near ${fraction(value / MM_PER_INCH)} in)` : ""}`;
   }
   return { root, update };
 }

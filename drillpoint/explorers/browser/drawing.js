@@ -20,6 +20,8 @@ function barLength(longest, units) {
   return [(thousandths / 1000) * MM_PER_INCH, `${plainNumber(thousandths / 1000, 3)} in`];
 }
 
+const FILLINGS = new Set(["flank", "land", "flute", "paper", "section", "section_other"]);
+const OUTLINES = new Set(["edge", "lip", "chisel"]);
 const SECTIONS = { section: 45, section_other: -45 };
 
 // Cut metal: a pattern for each kind in the scene. Its name is new each time, since another drawing may go away.
@@ -36,6 +38,12 @@ function makeHatching(scene, root) {
   return names;
 }
 
+// Where lines begin that no filling covers; what runs on below a break is cut off there.
+function afterFillings({ shapes }) {
+  const cut = shapes.findIndex(({ style }) => style === "cut");
+  return cut >= 0 ? cut : shapes.map(({ style }) => FILLINGS.has(style)).lastIndexOf(true) + 1;
+}
+
 function makeDrawing(scene) {
   const root = makeSvg("svg", { class: "drillpoint-drawing", role: "img", viewBox: `0 0 ${scene.width} ${scene.height}` });
   const title = root.appendChild(makeSvg("title"));
@@ -49,6 +57,8 @@ function makeDrawing(scene) {
     if (shape.style in patterns) element.style.fill = `url(#${patterns[shape.style]})`;
     return root.appendChild(element);
   });
+  const ghost = makeSvg("g", { class: "ghost" });
+  root.insertBefore(ghost, elements[afterFillings(scene)] ?? null);
   const bar = scene.bar && root.appendChild(makeSvg("path", { class: "bar" }));
   const barText = scene.bar && root.appendChild(makeSvg("text", { class: "term", "text-anchor": "start" }));
   const likes = Object.fromEntries((scene.numbers ?? []).map(({ name, like }) => [name, like]));
@@ -65,8 +75,9 @@ function makeDrawing(scene) {
     setText(barText, written);
   }
 
-  function update(known, units, mark) {
-    const coordinates = scene.coordinates(known);
+  // given: the coordinates, where they are not worked out here.
+  function update(known, units, mark, given) {
+    const coordinates = given ?? scene.coordinates(known);
     const values = { ...known };
     for (const { name, place } of scene.numbers ?? []) values[name] = coordinates[place];
     scene.shapes.forEach((shape, i) => {
@@ -85,5 +96,16 @@ function makeDrawing(scene) {
     setText(description, said);
     setAttribute(root, "aria-label", said);
   }
-  return { root, update };
+
+  // The outline of another drill, dashed and lighter, under this one's lines; `other` is null to take it away.
+  function hold(other) {
+    ghost.replaceChildren();
+    if (!other) return;
+    const { coordinates, shapes } = other;
+    for (const { style, steps, when } of shapes) {
+      if (!OUTLINES.has(style) || (when !== undefined && !(coordinates[when] > 0))) continue;
+      ghost.append(makeSvg("path", { class: style, d: pathData(steps, coordinates) }));
+    }
+  }
+  return { root, update, hold };
 }

@@ -1,7 +1,7 @@
 // The drill: everything that follows from the state of the sliders.
 
 function work(config, state, units) {
-  const values = { ...state };
+  const values = { ...config.fixed, ...state };
   const problems = [];
   const check = (name) => {
     for (const { name: of, low, high, says } of config.allowed) {
@@ -9,7 +9,7 @@ function work(config, state, units) {
       if (of === name && !holds) problems.push(fill(says, values, units));
     }
   };
-  Object.keys(state).forEach(check);
+  Object.keys(values).forEach(check);
   for (const name of config.relations) {
     const relation = numbers.relations[name];
     const found = relation.margins(values);

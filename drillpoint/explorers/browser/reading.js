@@ -7,14 +7,35 @@ const UNIT_WORDS = [
   [/^(m\.?|met(re|er)s?)$/, "mm", 1000],
   [/^(in\.?|inch|inches|"|″|”|“|''|’’|′′)$/, "mm", MM_PER_INCH],
   [/^(°|º|˚|deg\.?|degrees?)$/, "°", 1],
+  [/^mm ?(\/|per) ?(rev\.?|r|turn)$/, "mm/rev", 1],
+  [/^(in\.?|inch|") ?(\/|per) ?(rev\.?|r|turn)$/, "mm/rev", MM_PER_INCH],
+  [/^mm ?(\/|per) ?min\.?$/, "mm/min", 1],
+  [/^(in\.?|inch|") ?(\/|per) ?min\.?$/, "mm/min", MM_PER_INCH],
+  [/^m ?(\/|per) ?min\.?$/, "m/min", 1],
+  [/^(ft\.?|feet) ?(\/|per) ?min\.?$/, "m/min", (12 * MM_PER_INCH) / 1000],
+  [/^(rpm|rev\.? ?(\/|per) ?min\.?)$/, "rev/min", 1],
+  [/^min\.?$/, "min", 1],
+  [/^s$/, "min", 1 / 60],
+  [/^n$/, "N", 1],
+  [/^kn$/, "N", 1000],
+  [/^n ?[·.*]? ?m$/, "N·m", 1],
+  [/^kw$/, "kW", 1],
+  [/^n ?\/ ?mm(²|\^?2)$/, "N/mm²", 1],
+  [/^mm ?\/ ?mm$/, "mm/mm", 1],
 ];
+const EXAMPLES = {
+  "°": ["118, 118.5 or 118,5"],
+  mm: ["9.5, 9,5 or 3/8 in", "3/8, 0.375 or 9.5 mm"],
+  "mm/rev": ["0.2, 0,2 or 0.008 in", "0.008 or 0.2 mm"],
+};
 const NUMBER = new RegExp(
   "^([+-]?)\\s*(?:(\\d+)(?:\\s+|-)(\\d+)\\s*/\\s*(\\d+)|(\\d+)\\s*/\\s*(\\d+)|(?:(\\d+)[ -]?)?([½¼¾⅛⅜⅝⅞⅓⅔])" +
   "|((?:\\d+(?:[.,]\\d+|\\.(?!\\d))?|[.,]\\d+)(?:[eE][+-]?\\d{1,3})?))\\s*(\\D*)$",
 );
 
 function readNumber(typed, unit, units) {
-  const example = unit === "°" ? "118, 118.5 or 118,5" : units === "inch" ? "3/8, 0.375 or 9.5 mm" : "9.5, 9,5 or 3/8 in";
+  const examples = EXAMPLES[unit] ?? ["3, 3.5 or 3,5"];
+  const example = (units === "inch" && examples[1]) || examples[0];
   const refuse = (why) => ({ problem: `${why}. You can write ${example}.` });
   const text = typed.replace(/[−–‐‑]/g, "-").replace(/[⁄∕]/g, "/").trim();
   if (!text) return refuse("Nothing was typed");
@@ -32,7 +53,11 @@ function readNumber(typed, unit, units) {
   const written = rest.trim().toLowerCase();
   const known = UNIT_WORDS.find(([pattern]) => pattern.test(written));
   if (written && !known) return refuse(`“${rest.trim().slice(0, 20)}” is no unit that belongs here`);
-  if (known && known[1] !== unit) return refuse(unit === "°" ? "This box is for an angle" : "This box is for a length");
-  const factor = known ? known[2] : unit === "mm" && units === "inch" ? MM_PER_INCH : 1;
-  return { value: value * factor, inInches: factor === MM_PER_INCH, typed: text };
+  // A feed may be typed as the length it is, for each turn or each minute.
+  if (known && known[1] !== unit && !(known[1] === "mm" && /^mm\/(rev|min)$/.test(unit))) {
+    return refuse(`This box is for ${{ "°": "an angle", mm: "a length", "": "a plain number" }[unit] ?? unit}`);
+  }
+  const inInches = INCH_UNITS[unit]?.[1];
+  const factor = known ? known[2] : (units === "inch" && inInches) || 1;
+  return { value: value * factor, inInches: factor === inInches, typed: text };
 }

@@ -1,23 +1,34 @@
 // The table and the worked lines.
 
 function makeTable(config) {
-  const head = make("tr", {}, ...["", "mm", "inch", "nearest 1/64 in"].map((text) => make("th", { scope: "col" }, text)));
+  const heads = ["", "mm", "inch", "nearest 1/64 in", "held"].map((text) => make("th", { scope: "col" }, text));
   const rows = config.table.map((name) => {
     const { term, symbol, unit } = numbers.quantities[name];
     const cells = unit === "mm" ? [make("td"), make("td"), make("td")] : [make("td", { colspan: "3" })];
-    return { name, cells, root: make("tr", {}, make("th", { scope: "row" }, `${term} `, makeSymbol(symbol)), ...cells) };
+    const held = make("td", { class: "of-held" });
+    const head = make("th", { scope: "row" }, `${term} `, makeSymbol(symbol));
+    return { name, cells, held, root: make("tr", {}, head, ...cells, held) };
   });
-  const root = make("table", {}, make("caption", {}, "The same drill in numbers"), make("thead", {}, head),
+  const root = make("table", {}, make("caption", {}, "The same drill in numbers"), make("thead", {}, make("tr", {}, ...heads)),
     make("tbody", {}, ...rows.map((row) => row.root)));
-  const update = (values) => rows.forEach(({ name, cells }) => {
-    const value = values[name];
-    if (cells.length === 1) return setText(cells[0], show(name, value, "mm"));
-    const inches = value / MM_PER_INCH;
-    setText(cells[0], show(name, value, "mm").replace(" mm", ""));
-    setText(cells[1], inInches(inches));
-    return setText(cells[2], (isFraction(inches) ? "" : "≈ ") + fraction(inches));
-  });
+  // held: the values of the drill that is held, or null.
+  const update = (values, units, held) => {
+    for (const cell of [heads.at(-1), ...rows.map((row) => row.held)]) cell.hidden = !held;
+    for (const { name, cells, held: cell } of rows) {
+      const value = values[name];
+      if (held) setText(cell, show(name, held[name], units));
+      if (cells.length === 1) setText(cells[0], show(name, value, units));
+      else fillLengths(cells, name, value);
+    }
+  };
   return { root, update };
+}
+
+function fillLengths(cells, name, value) {
+  const inches = value / MM_PER_INCH;
+  setText(cells[0], show(name, value, "mm").replace(" mm", ""));
+  setText(cells[1], Number.isFinite(inches) ? inInches(inches) : "…");
+  setText(cells[2], Number.isFinite(inches) ? (isFraction(inches) ? "" : "≈ ") + fraction(inches) : "…");
 }
 
 function makeWorked(config) {

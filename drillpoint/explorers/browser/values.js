@@ -29,11 +29,18 @@ const INCH_UNITS = {
   "m/min": ["ft/min", (12 * MM_PER_INCH) / 1000],
 };
 
+// The unit that a value is written in.
+function unitWritten(name, units) {
+  const unit = unitOf(name);
+  return units === "inch" && unit in INCH_UNITS ? INCH_UNITS[unit][0] : unit;
+}
+
 function inInches(length) {
   return plainNumber(length, Math.abs(length) >= 1 ? 3 : 4);
 }
 
 function show(name, value, units) {
+  if (!Number.isFinite(value)) return "…"; // not worked out yet
   const { unit, decimals } = numbers.quantities[name];
   if (unit === "mm" && units === "mm") return `${plainNumber(value, Math.abs(value) >= 1 ? 2 : 3)} mm`;
   if (units === "inch" && unit in INCH_UNITS) {
@@ -54,6 +61,7 @@ function describe(words, values, units, likes) {
     const said = fill(clause.parts, values, units, likes);
     if (!clause.judged) return said;
     const value = values[clause.judged];
+    if (!Number.isFinite(value)) return said;
     const judgement = value < clause.low ? clause.below : value > clause.high ? clause.above : clause.within;
     return said + fill(judgement ?? "", values, units, likes);
   }).join("");
