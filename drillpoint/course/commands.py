@@ -143,6 +143,34 @@ def _demo(options: argparse.Namespace) -> int:
     return 0
 
 
+def _paper_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE.html", type=Path, help="the page to write; print it from a browser")
+    parser.add_argument("--point-angle", metavar="ANGLE", default="118", help="whole point angle of the notches (118)")
+    parser.add_argument("--smallest", metavar="SIZE", help="smallest drill, such as 3 or 1/8 in")
+    parser.add_argument("--largest", metavar="SIZE", help="largest drill, such as 13 or 1/2 in")
+    parser.add_argument("--sheet", metavar="PAPER", default="A4", help="A4 or Letter (A4)")
+    parser.add_argument("--units", metavar="UNITS", default="mm", help="mm or inch: scales, words and bare sizes (mm)")
+
+
+def _paper(options: argparse.Namespace) -> int:
+    from drillpoint.course.reading import read_number
+    from drillpoint.drawing import point_paper
+    from drillpoint.drawing.showing import read_units
+
+    bare = "mm" if read_units(options.units) == "mm" else "in"
+    paper = point_paper(
+        point_angle=read_number(options.point_angle, "°").value,
+        smallest=None if options.smallest is None else read_number(options.smallest, bare).value,
+        largest=None if options.largest is None else read_number(options.largest, bare).value,
+        paper=options.sheet,
+        units=options.units,
+    )
+    written = paper.save(options.file)
+    print(paper.alt)
+    print(f"The sheet is in {written}. Open it in a browser, print it at 100 %, and measure both check bars.")
+    return 0
+
+
 def _progress(what: str) -> Progress:
     """Show a count that stays on one line of a terminal; say nothing when the output goes to a file."""
 
@@ -208,5 +236,12 @@ COMMANDS: tuple[Command, ...] = (
         _demo_arguments,
         _politely(_demo),
         "demo-class",
+    ),
+    Command(
+        "paper",
+        "write a sheet with notches, scales and cards at true scale, to print and hold drill points against",
+        _paper_arguments,
+        _politely(_paper),
+        "point-paper.html --point-angle 118 --smallest 3 --largest 13",
     ),
 )

@@ -6,11 +6,12 @@
 
 A scene says what is drawn, as data; its coordinates are stated once, in sympy, and generated for Python and for the
 browser. `end_view` and `side_view` are scenes; `plain_point` is the geometry they share. `charts/` draws relations of
-the book as curves.
+the book as curves; `paper/` makes a sheet to print at true scale.
 """
 
 from drillpoint.drawing.charts import Chart, chart, chart_names
 from drillpoint.drawing.draw import draw, scene_names
+from drillpoint.drawing.paper import Paper, point_paper
 from drillpoint.drawing.picture import Picture
 
-__all__ = ["Chart", "Picture", "chart", "chart_names", "draw", "scene_names"]
+__all__ = ["Chart", "Paper", "Picture", "chart", "chart_names", "draw", "point_paper", "scene_names"]

@@ -33,7 +33,7 @@ def mark(tmp_path, **changes):
 
 
 def test_names():
-    assert [command.name for command in COMMANDS] == ["hand-out", "mark", "check-set", "demo-class"]
+    assert [command.name for command in COMMANDS] == ["hand-out", "mark", "check-set", "demo-class", "paper"]
 
 
 def test_hand_out(tmp_path, capsys):
@@ -74,6 +74,35 @@ def test_check_set(capsys):
 def test_demo_class(tmp_path):
     assert run("demo-class", tmp_path) == 0
     assert (tmp_path / "roster.csv").read_bytes() == (DEMO / "roster.csv").read_bytes()
+
+
+def test_paper(tmp_path, capsys):
+    target = tmp_path / "point paper"
+    assert (
+        run("paper", target, "--largest", "1/2", "--units", "inch", "--sheet", "letter", "--point-angle", "135°") == 0
+    )
+    said = capsys.readouterr().out
+    assert "drills of 1/8 in, " in said
+    assert "1/2 in drill" in said
+    assert "print it at 100 %" in said
+    page = target.with_name("point paper.html").read_text(encoding="utf-8")
+    assert "size: 215.9mm 279.4mm" in page
+
+
+@pytest.mark.parametrize(
+    ("changes", "says"),
+    [
+        (["--smallest", "ten"], "ten"),
+        (["--point-angle", "200"], "200° is outside 60° to 179°"),
+        (["--sheet", "A5"], "there is no sheet for paper 'A5'; did you mean 'A4'?"),
+        (["--units", "feet"], "units='inch'"),
+        (["--largest", "80"], "choose a smaller largest size"),
+    ],
+)
+def test_paper_that_cannot_be(tmp_path, capsys, changes, says):
+    assert run("paper", tmp_path / "p.html", *changes) == 2
+    assert says in capsys.readouterr().err
+    assert not (tmp_path / "p.html").exists()
 
 
 @pytest.mark.parametrize(
