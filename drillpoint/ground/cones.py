@@ -20,6 +20,8 @@ from drillpoint.relations import axial_relief
 Vector = tuple[float, float, float]
 
 _LOWEST, _HIGHEST, _STEP = -20.0, 1.0, 0.25
+# With its apex so many half diameters away a cone is a plane, for any wheel.
+_FLAT = 1e6
 
 
 @frozen
@@ -100,7 +102,7 @@ def _halved(wanted: Wanted, half_angle: float, low: float, high: float) -> ConeP
         else:
             high, reached = middle, reached or miss is not None
     found = _placed(wanted, half_angle, low)
-    return found[0] if reached and found else None
+    return found[0] if reached and found and found[0].distance < _FLAT else None
 
 
 def _chord_missed(wanted: Wanted, half_angle: float, tilt: float) -> float | None:
@@ -199,6 +201,8 @@ def lip_on_cone(wanted: Wanted, half_angle: float) -> ConePlace | None:
     if at_axis is None or at_axis[1] >= 0 or at_axis[0] <= 0:
         return None
     far = -wanted.web_ratio * at_axis[0] / at_axis[1]
+    if far > _FLAT:
+        return None
     turn = math.atan2(axis[1], axis[0])
     tilt = math.atan2(math.hypot(axis[0], axis[1]), -axis[2])
     distance = far * math.cos(turn) - wanted.web_ratio * math.sin(turn)

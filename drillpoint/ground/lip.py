@@ -13,7 +13,7 @@ from drillpoint.ground.flute import Array, Flute
 from drillpoint.ground.stated import CannotBeGround
 
 _SAMPLES = 33
-_CLOSE = 1e-13
+_CLOSE, _FAIR = 1e-13, 1e-9
 _OUTERMOST_CHISEL = 0.8
 
 
@@ -74,18 +74,23 @@ class Lip:
 
     def _solved(self, where: Callable[[Array], Array], z: Array, *, partly: bool = False) -> Place:
         flute, number = self.flute, self.number
+        before: float | Array = math.inf
         for _ in range(60):
             along = where(z)
             x, y = flute.wall(number, along, z)
             gap = z - self.own.height(x, y)
-            lost = np.isnan(gap)
+            lost, left = np.isnan(gap), np.abs(gap)
             if lost.any() and not partly:
                 break
-            if (lost | (np.abs(gap) <= _CLOSE * flute.radius)).all():
-                return Place(x, y, z, along)
+            # A flank whose apex is far away has its heights to fewer digits; then it is enough to gain no more.
+            met = (left <= _CLOSE * flute.radius) | ((left <= _FAIR * flute.radius) & (left >= before))
+            if (lost | met).all():
+                return Place(x, y, np.where(lost, np.nan, z), along)
             down_x, down_y = self.own.slope(x, y)
             dx, dy = flute.wall_rise(along, z, x, y)
-            z = z - gap / (1 - down_x * dx - down_y * dy)
+            z, before = z - gap / (1 - down_x * dx - down_y * dy), left
+        if partly:
+            return Place(x, y, np.where(met, z, np.nan), along)
         raise CannotBeGround(
             f"the flank of {self.name} does not meet the flute all along the lip; bring the flank's angle nearer to "
             f"the {flute.point_angle:g}° the flute was made for, or its turn nearer to 0°"
@@ -111,18 +116,18 @@ def chisel_corner(lip: Lip) -> Place:
     inner = -0.9 * flute.back_radius(lip.number)
     along = np.linspace(outer, inner, _SAMPLES)
     met = _above_other(lip, along)
-    # Inward of the lip stands the chisel edge; a steep cone may also cut away the corner opposite its apex in this
-    # reckoning, where the wheel does not reach. So the crossing nearest to the axis is the one.
+    # A steep cone may also pass below the corner opposite its apex, where the wheel does not reach. So the crossing
+    # nearest to the axis is the one.
     crossings = np.flatnonzero((met[:-1] < 0) & (met[1:] > 0))
-    if not len(crossings) and not (met < 0).any():
+    if not len(crossings) and met[0] > 0:
         raise CannotBeGround(
             f"the other lip's flank takes {lip.name} away altogether; bring the two flank heights or angles nearer to "
             "each other"
         )
     if not len(crossings):
         raise CannotBeGround(
-            f"{lip.name} does not meet the chisel edge: the flanks fall away from each other the wrong way; give more "
-            "relief"
+            f"{lip.name} does not meet the chisel edge: the flanks do not cross along it; give more relief, or set a "
+            "cone's apex further away"
         )
     found = _refined(lip, along[crossings[-1]], along[crossings[-1] + 1])
     if found.radius[0] > _OUTERMOST_CHISEL * flute.radius:
@@ -134,10 +139,9 @@ def chisel_corner(lip: Lip) -> Place:
 
 
 def _above_other(lip: Lip, along: Array) -> Array:
-    """How far the lip lies above the other flank, which may not reach so far; then it does not cut the lip."""
+    """How far the lip lies above the other flank; nan where either flank does not reach, as then neither cuts it."""
     place = lip.reached(along)
-    other = lip.other.height(place.x, place.y)
-    return np.where(np.isnan(other), -1.0, place.z - other)
+    return np.asarray(place.z - lip.other.height(place.x, place.y))
 
 
 def _refined(lip: Lip, low: float, high: float) -> Place:

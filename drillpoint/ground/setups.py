@@ -113,7 +113,6 @@ def plane_setup(
     )
 
 
-@by_name
 def family_of_setups(*, cone_half_angles: Iterable[float], **wanted: Any) -> tuple[Setup, ...]:
     """The set-ups of several cones for the same three angles: wanted angles leave one setting free.
 
@@ -121,6 +120,8 @@ def family_of_setups(*, cone_half_angles: Iterable[float], **wanted: Any) -> tup
 
     Raises NoSetup, that of the last cone, when there is none at all.
     """
+    if "cone_half_angle" in wanted:
+        raise UnknownGiven("family_of_setups takes cone_half_angles, several of them; for example [10, 20, 30, 40]")
     found, last = [], None
     for theta in cone_half_angles:
         try:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from types import MappingProxyType
 
 import numpy as np
@@ -11,7 +12,7 @@ from attrs import evolve
 
 from drillpoint.ground.cones import ConePlace, Wanted, lip_on_cone, skewed_axis
 from drillpoint.ground.conical import ConicalFlank
-from drillpoint.ground.flute import Flute
+from drillpoint.ground.flute import Array, Flute
 from drillpoint.ground.point import GroundPoint
 from drillpoint.ground.setup import ANGLES, Angles, NoSetup, Setup, measured, say, show
 from drillpoint.ground.setups_plane import as_plane, plane_chisel
@@ -21,33 +22,54 @@ FAMILIES: Mapping[str, Callable[[Wanted, float], ConePlace | None]] = MappingPro
     {"skewed_axis": skewed_axis, "lip_on_cone": lip_on_cone}
 )
 _NARROWEST_LAND, _GOOD_ENOUGH, _CLOSE = 30.0, 1e-9, 1e-12
+# How far from the wanted chisel edge angle to the plane's a set-up is looked for, before the search is narrowed.
+_SHARES = (0.2, 0.4, 0.6, 0.8, 0.9, 0.97)
 
 
 def solved(
     family: str, theta: float, flute: Flute, asked: Angles, notes: tuple[str, ...], *, fixed_land: bool
 ) -> Setup:
     """The set-up; raises CannotBeGround with the reason when there is none."""
-    wanted = dict(asked)
-    best: tuple[float, ConicalFlank, dict[str, float]] | None = None
-    narrow = flute
-    # The geometry is that of a straight flute. What a twisted one makes of it is measured, and so much more is wanted.
-    for _ in range(12):
-        flank = _cone(family, theta, flute, wanted)
-        if best is None:
-            narrow = flute if fixed_land else _land_reached(flute, flank)
-        reached = measured(GroundPoint(narrow, flank))
-        missed = {name: asked[name] - reached[name] for name in ANGLES}
-        worst = max(map(abs, missed.values()))
-        if best is None or worst < best[0]:
-            best = worst, flank, reached
-        if worst < _CLOSE:
-            break
-        wanted = {name: wanted[name] + missed[name] for name in ANGLES}
-    if best is None or best[0] > _GOOD_ENOUGH:
-        raise CannotBeGround("the twist of the flute lets no such cone settle; give a smaller helix_angle")
+    if asked["chisel_edge_angle"] <= plane_chisel(flute, asked["lip_relief"]):
+        raise CannotBeGround("the plane of that point angle and relief already turns its chisel edge further")
+    narrow = flute if fixed_land else _land_reached(flute, _cone(family, theta, flute, asked))
+
+    def ground(wanted: Array) -> tuple[ConicalFlank, Array]:
+        flank = _cone(family, theta, flute, dict(zip(ANGLES, map(float, wanted), strict=True)))
+        return flank, _array(measured(GroundPoint(narrow, flank)))
+
+    flank, got = _mended(ground, _array(asked))
     if narrow is not flute:
         notes = (*notes, f"this cone reaches {narrow.heel_angle:g}° round behind the corner; a wider land is cut away")
-    return Setup(family=family, flute=narrow, flank=best[1], asked=asked, reached=best[2], notes=notes)
+    reached = dict(zip(ANGLES, map(float, got), strict=True))
+    return Setup(family=family, flute=narrow, flank=flank, asked=asked, reached=reached, notes=notes)
+
+
+def _mended(ground: Callable[[Array], tuple[ConicalFlank, Array]], target: Array) -> tuple[ConicalFlank, Array]:
+    """The flank that reaches the target, and what it reaches.
+
+    The cones are those for a straight flute. What a twisted one makes of them is measured, and so much more is wanted
+    the next time; how much more exactly is learnt on the way (Broyden's rule).
+    """
+    wanted, mend = target, np.eye(3)
+    flank, got = ground(wanted)
+    best = flank, got
+    for _ in range(20):
+        if np.abs(target - got).max() < _CLOSE:
+            break
+        more = mend @ (target - got)
+        flank, now = ground(wanted + more)
+        gained = now - got
+        mend = mend + np.outer(more - mend @ gained, more @ mend) / (more @ mend @ gained)
+        wanted, got = wanted + more, now
+        best = min(best, (flank, got), key=lambda found: float(np.abs(target - found[1]).max()))
+    if np.abs(target - best[1]).max() > _GOOD_ENOUGH:
+        raise CannotBeGround("no such cone settles on a flute of this helix; give a smaller helix_angle")
+    return best
+
+
+def _array(angles: Angles) -> Array:
+    return np.array([angles[name] for name in ANGLES])
 
 
 def _cone(family: str, theta: float, flute: Flute, wanted: Angles) -> ConicalFlank:
@@ -61,7 +83,7 @@ def _cone(family: str, theta: float, flute: Flute, wanted: Angles) -> ConicalFla
         math.radians(theta),
     )
     if place is None:
-        raise CannotBeGround("no cone of that half angle with its apex behind the drill axis has all three")
+        raise CannotBeGround("steered so far round, the chisel edge would bend away before it reaches the lip")
     flank = ConicalFlank(
         cone_half_angle=theta,
         cone_tilt=math.degrees(place.tilt),
@@ -123,27 +145,30 @@ def _least_change(
     family: str, theta: float, flute: Flute, asked: Angles, notes: tuple[str, ...], flat: float, fixed_land: bool
 ) -> Setup | None:
     """The set-up with the chisel edge angle nearest to the one asked, on the way to the plane's."""
+    narrowest = flute if fixed_land else evolve(flute, heel_angle=_NARROWEST_LAND)
 
-    def at(chisel: float) -> Setup | None:
+    def is_there(share: float) -> bool:
         try:
-            nearer = {**asked, "chisel_edge_angle": chisel}
-            return solved(family, theta, flute, nearer, notes, fixed_land=fixed_land)
+            return _is_ground(narrowest, _cone(family, theta, flute, part_way(share)))
         except CannotBeGround:
-            return None
+            return False
 
-    high = asked["chisel_edge_angle"]
-    for share in np.linspace(0.0, 1.0, 20)[1:-1]:
-        low = high + float(share) * (flat - high)
-        if found := at(low):
-            break
-    else:
+    def part_way(share: float) -> Angles:
+        edge = asked["chisel_edge_angle"]
+        return {**asked, "chisel_edge_angle": edge + share * (flat - edge)}
+
+    low, high = 0.0, next((share for share in _SHARES if is_there(share)), None)
+    if high is None:
         return None
-    before = high + float(share - 1 / 19) * (flat - high)
     for _ in range(12):
-        middle = (low + before) / 2
-        nearer = at(middle)
-        low, before, found = (middle, before, nearer) if nearer else (low, middle, found)
-    return evolve(found, asked=asked)
+        middle = (low + high) / 2
+        low, high = (low, middle) if is_there(middle) else (middle, high)
+    # The last bit is left to the twist of the flute, which these cones leave out.
+    for more in (0.0, 0.005, 0.02, 0.05):
+        with suppress(CannotBeGround):
+            found = solved(family, theta, flute, part_way(high + more), notes, fixed_land=fixed_land)
+            return evolve(found, asked=asked)
+    return None
 
 
 def through_the_lip(flank: ConicalFlank, flute: Flute) -> ConicalFlank:
