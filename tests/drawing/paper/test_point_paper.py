@@ -14,7 +14,7 @@ EDITIONS = {
     "A4 mm": {},
     "Letter inch": {"paper": "Letter", "units": "inch", "point_angle": 135},
     "A4 steep": {"point_angle": 60, "smallest": 2, "largest": 40},
-    "Letter steep inch": {"point_angle": 60, "smallest": 2, "largest": 44, "paper": "Letter", "units": "inch"},
+    "Letter steep inch": {"point_angle": 60, "smallest": 2, "largest": 42, "paper": "Letter", "units": "inch"},
     "A4 flat small": {"point_angle": 179, "smallest": 0.5, "largest": 1, "reliefs": (1,)},
     "A4 inch many": {"smallest": 3.175, "largest": 25.4, "units": "inch"},
 }
