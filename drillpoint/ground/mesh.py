@@ -8,20 +8,20 @@ is made.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
 import numpy.typing as npt
-from attrs import evolve, field, frozen
+from attrs import evolve
 
 from drillpoint.errors import OutOfRange, UnknownGiven
 from drillpoint.ground import skin as marked
+from drillpoint.ground.carving import carved
 from drillpoint.ground.flute import Array
 from drillpoint.ground.net import Index, Net, edges_of
 from drillpoint.ground.section import Section
 from drillpoint.ground.skin import is_whole, pieces_of, skin
+from drillpoint.ground.solid import Mesh
 from drillpoint.ground.stated import CannotBeGround
 from drillpoint.ground.top import Top, top_of
 from drillpoint.quantities import nearest, quantity
@@ -31,37 +31,6 @@ if TYPE_CHECKING:
 
 _DIAMETERS_OF_BODY = 2.5
 _SHOULDER_AFTER = 0.25
-
-
-@frozen(eq=False)
-class Mesh:
-    """A closed solid made of triangles.
-
-    vertices: x, y, z of each, mm, shape (n, 3). triangles: three vertices each, shape (m, 3), counter-clockwise seen
-    from outside. names: of the faces, such as "flank 1", "flute 2", "margin 1", "body 2", "end". faces: for each
-    triangle, which of the names is its face. edges: named lines as the vertices they run through: "lip 1", "lip 2",
-    "chisel edge", "margin 1", "heel 1" and so on; margins and heels run from the point to the end.
-
-    Frame: the drill axis is z, tip towards +z, lip 1 at y > 0 on the side of +x; a left-hand drill has lip 1 at y < 0.
-    """
-
-    vertices: npt.NDArray[np.float64]
-    triangles: npt.NDArray[np.int32]
-    names: tuple[str, ...]
-    faces: npt.NDArray[np.int32]
-    edges: Mapping[str, npt.NDArray[np.int32]] = field(factory=dict)
-
-    @property
-    def volume(self) -> float:
-        """mm³ inside the triangles."""
-        a, b, c = (self.vertices[corner] - self.vertices[0] for corner in self.triangles.T)
-        return float(np.einsum("ij,ij->", a, np.cross(b, c)) / 6)
-
-    def save(self, path: str | Path) -> None:
-        """Write the solid as a binary STL file, in mm, its normals outwards."""
-        from drillpoint.ground.stl import write
-
-        write(Path(path), self.vertices, self.triangles)
 
 
 def mesh(
@@ -91,6 +60,8 @@ def mesh(
     end = _end(net, length, point.flute.diameter)
     section = _with_shoulder(section, float(net.z.min()))
     made = _closed(net, evolve(top, section=section), tolerance, end, chisel)
+    for cut in filter(None, point.thinned.notches):
+        made = carved(made, cut, tolerance)
     return _scaled(made, scale, mirrored=point.flute.hand == "left")
 
 

@@ -19,7 +19,7 @@ from drillpoint.ground.thinned import Thinned, thinned
 
 if TYPE_CHECKING:
     from drillpoint.ground.inspection import Inspection
-    from drillpoint.ground.mesh import Mesh
+    from drillpoint.ground.solid import Mesh
 
 
 @frozen

@@ -12,7 +12,7 @@ from hypothesis import given, settings
 
 from drillpoint.errors import DrillpointError, OutOfRange, UnknownGiven
 from drillpoint.ground import CannotBeGround, ConicalFlank, FacetedFlank, Flute, GroundPoint, PlaneFlank
-from drillpoint.ground.mesh import Mesh
+from drillpoint.ground.solid import Mesh
 from tests.ground.points import ground, plain_drills
 
 FLUTE = Flute(diameter=10, web=1.5)
@@ -58,7 +58,9 @@ def faults(made: Mesh) -> list[str]:
     if len(np.unique(t)) < count:
         found.append("a vertex belongs to no triangle")
     a, b, c = (rounded[t[:, corner]].astype(float) for corner in range(3))
-    if not (np.linalg.norm(np.cross(b - a, c - a), axis=1) > 1e-9 * np.ptp(made.vertices[:, 0]) ** 2).all():
+    longest = np.max([np.linalg.norm(side, axis=1) for side in (b - a, c - b, a - c)], axis=0)
+    # Rounding moves a vertex by a ten-millionth of its distance; less than ten times that would be no height at all.
+    if not (np.linalg.norm(np.cross(b - a, c - a), axis=1) > 1e-6 * np.ptp(made.vertices[:, 0]) * longest).all():
         found.append("a triangle has no area")
     if made.volume <= 0:
         found.append("it is inside out")
