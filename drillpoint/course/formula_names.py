@@ -59,7 +59,7 @@ def check_names(names: tuple[str, ...], functions: frozenset[str], known: frozen
         if reason:
             raise InstructorError(f"“{name}” cannot be a name in a formula: {reason}; choose another symbol")
     if unknown := sorted(functions - known):
-        raise InstructorError(f"“{unknown[0]}” is not a function that formulas know; known: {listed(known)}")
+        raise InstructorError(f"“{unknown[0]}” is not a function that formulas know; known: {listed(sorted(known))}")
 
 
 def _unusable(name: str) -> str:

@@ -191,7 +191,8 @@ def _not_a_unit(plain: str, place: int, box: str) -> str:
 
 
 def _in_units(kind: str) -> str:
-    return f", in {in_words(names, 'or')}" if (names := tuple(filter(None, units_of(kind)))) else ""
+    names = units_of(kind)
+    return ", without a unit or in %" if "" in names else f", in {in_words(names, 'or')}"
 
 
 def _after_spaces(plain: str, place: int) -> int:
