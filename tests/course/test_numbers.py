@@ -5,8 +5,12 @@ import math
 import pytest
 from attrs import evolve
 
+from drillpoint.course.answer_form import AnswerForm
 from drillpoint.course.exercise import Given, GivenValue, SlipRule, Tolerance
+from drillpoint.course.judging import RIGHT, WRONG, judge_answer
 from drillpoint.course.numbers import Numbers, Unfit, numbers_of
+from drillpoint.course.reading import unit_and_factor
+from drillpoint.course.variant import Question
 
 
 def fixed(name, value, shown):
@@ -27,6 +31,48 @@ def test_right_and_wrong(task):
     assert numbers.tolerance == pytest.approx(0.02)
     wrong = {slip.name: slip.values[0] for slip in numbers.wrong}
     assert wrong["tangent upside down"] == pytest.approx(5 * math.tan(math.radians(59)))  # DERIVED
+
+
+def asked(task):
+    """The question with the numbers of a task that has nothing to draw."""
+    numbers = numbers_of(task, (0,) * len(task.givens))
+    assert isinstance(numbers, Numbers)
+    return Question(task, 1, numbers, AnswerForm(task.kind, task.unit), ())
+
+
+def test_degrees_in_a_function_of_radians_give_a_negative_tip_and_are_named(lips):
+    givens = (fixed("diameter", 22.225, "7/8 in"), fixed("point_angle", 118.0, "118°"))
+    question = asked(evolve(lips.task("point-height-inch"), givens=givens))
+    wrong = {slip.name: slip.values[0] for slip in question.numbers.wrong}
+    assert wrong["radians"] / 25.4 == pytest.approx(0.4375 / math.tan(59))  # DERIVED: tan of 59 radians
+    verdict = judge_answer(question, "-.530")
+    assert (verdict.state, verdict.slip, verdict.echo) == (WRONG, "radians", "-.530 in = -13.462 mm")
+    assert "degrees" in verdict.message
+
+
+@pytest.mark.parametrize("wrong", [3.0043 * 25.4, 3.0043 / 25.4])
+def test_inches_for_millimetres_either_way_are_named(task, wrong):
+    verdict = judge_answer(asked(task), f"{wrong:.4g} mm")  # DERIVED: 5/tan 59° = 3.0043
+    assert (verdict.state, verdict.slip) == (WRONG, "inch against mm")
+    assert "25.4" in verdict.message
+
+
+def test_a_right_answer_rounded_as_asked_is_never_refused_and_the_question_says_how_far_off_may_be(lips, variants):
+    numeric = [task for task in lips.tasks if task.kind == "number"]
+    assert len(numeric) >= 5
+    for task in numeric:
+        for student in range(20):
+            question = variants.question(task.id, f"s{student}")
+            right, factor = question.numbers.right[0], unit_and_factor(task.unit)[1]
+            for decimals in (task.decimals, task.decimals + 1, task.decimals + 4):
+                typed = f"{right / factor:.{decimals}f}"
+                assert judge_answer(question, typed).state == RIGHT, f"{task.id}: {typed} for {right}"
+            off = question.numbers.tolerance / factor
+            assert judge_answer(question, f"{right / factor + 0.999 * off:.9f}").state == RIGHT
+            assert judge_answer(question, f"{right / factor + 1.01 * off:.9f}").state == WRONG
+        printed = f"±{task.tolerance.percent:g} %" if task.tolerance.percent else f"±{off:.9f}".rstrip("0").rstrip(".")
+        assert f"to {task.decimals or 'no'} decimal" in question.asks
+        assert f"Up to {printed}" in question.asks
 
 
 def test_tolerance_in_per_cent_and_in_inches(task):
