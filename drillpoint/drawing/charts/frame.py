@@ -12,6 +12,8 @@ from drillpoint.drawing.showing import INCH_UNITS, Units, show
 from drillpoint.errors import LearnerError
 from drillpoint.quantities import Quantity, Span
 
+POLE = 5.0  # times its inner range; a curve that ends further out is taken to run to a pole
+
 
 @frozen
 class Band:
@@ -52,6 +54,28 @@ class Frame:
     def height(self) -> Span:
         """The lowest and the highest result of any curve."""
         return Span(min(min(c.y) for c in self.curves), max(max(c.y) for c in self.curves))
+
+    @property
+    def view(self) -> Span:
+        """From which to which result the chart reaches.
+
+        That is every result and any edge of a band near them; but a curve that runs off to a pole within a twentieth
+        of its length is cut, since nothing else could be seen beside it.
+        """
+        low, high = self.height.low, self.height.high
+        inner = [y for c in self.curves for x, y in zip(c.x, c.y, strict=True) if self._is_inner(c, x)]
+        bottom, top = min(inner), max(inner)
+        reach = POLE * ((top - bottom) or abs(top) or 1.0)
+        low = bottom - reach / 10 if low < bottom - reach else low
+        high = top + reach / 10 if high > top + reach else high
+        room = ((high - low) or abs(high) or 1.0) / 3
+        edges = [edge for band in self.bands for edge in (band.low, band.high) if low - room <= edge <= high + room]
+        return Span(min(low, *edges, low), max(high, *edges, high))
+
+    @staticmethod
+    def _is_inner(curve: Curve, x: float) -> bool:
+        margin = (curve.x[-1] - curve.x[0]) / 20
+        return curve.x[0] + margin <= x <= curve.x[-1] - margin
 
     @property
     def passes_zero(self) -> bool:

@@ -11,6 +11,7 @@ import io
 import textwrap
 from collections.abc import Iterator, Sequence
 from html import escape
+from itertools import pairwise
 from typing import Any
 
 import matplotlib
@@ -119,13 +120,8 @@ def _figure(frame: Frame) -> Figure:
 
 
 def _limits(frame: Frame, factor: float) -> tuple[float, float]:
-    """The lowest and highest value of the axis: the curves with some air; the edge of a band near them too."""
-    low, high = frame.height.low / factor, frame.height.high / factor
-    room = (high - low) or abs(high) or 1.0
-    for band in frame.bands:
-        for edge in (band.low / factor, band.high / factor):
-            if low - room / 3 <= edge <= high + room / 3:
-                low, high = min(low, edge), max(high, edge)
+    """The lowest and highest value of the axis: what the chart reaches, with some air."""
+    low, high = frame.view.low / factor, frame.view.high / factor
     air = 0.06 * ((high - low) or abs(high) or 1.0)
     below = 0.0 if 0 <= low < air else low - air
     return below, high + air
@@ -176,7 +172,8 @@ def _names(frame: Frame, x_factor: float, y_factor: float, low: float, high: flo
     if len(frame.curves) > 1 or frame.family:
         for curve, look in zip(frame.curves, LOOKS, strict=False):
             end = (curve.x[-1] / x_factor, curve.y[-1] / y_factor)
-            yield _Name(_wrapped(curve.label), (end[1] - low) * scale, end, look["color"])
+            level = min(max(end[1], low), high)
+            yield _Name(_wrapped(curve.label), (level - low) * scale, (end[0], level), look["color"])
     for band in frame.bands:
         middle = (max(band.low / y_factor, low) + min(band.high / y_factor, high)) / 2
         words = f"{band.words} {_together(f'{_bare(frame.show_y(band.low))} to {frame.show_y(band.high)}')}"
@@ -206,18 +203,27 @@ def _width(text: str, size: float) -> float:
 def spread(wanted: Sequence[float], tall: Sequence[float], room: float) -> list[float]:
     """Heights as near as possible to those wanted, at which things this tall do not overlap, within the room.
 
-    The order of `wanted` is kept. When they are taller than the room together they run over its top.
+    The order of `wanted` is kept. Things that would touch move apart about their common middle. When they are taller
+    than the room together they run over its top.
     """
     order = sorted(range(len(wanted)), key=lambda i: (wanted[i], i))
-    placed: dict[int, float] = {}
-    floor = 0.0
-    for i in order:
-        placed[i] = max(wanted[i], floor + tall[i] / 2)
-        floor = placed[i] + tall[i] / 2
-    ceiling = max(room, sum(tall))
-    for i in reversed(order):
-        placed[i] = min(placed[i], ceiling - tall[i] / 2)
-        ceiling = placed[i] - tall[i] / 2
+    if not order:
+        return []
+    above = [0.0]
+    for lower, upper in pairwise(order):
+        above.append(above[-1] + (tall[lower] + tall[upper]) / 2)
+    # Packed as tightly as may be, all want to stand where the lowest does; those that want to pass another stay level.
+    groups: list[tuple[float, int]] = []
+    for i, offset in zip(order, above, strict=True):
+        total, count = wanted[i] - offset, 1
+        while groups and groups[-1][0] / groups[-1][1] >= total / count:
+            before = groups.pop()
+            total, count = total + before[0], count + before[1]
+        groups.append((total, count))
+    lowest = tall[order[0]] / 2
+    highest = max(lowest, room - tall[order[-1]] / 2 - above[-1])
+    base = [min(max(total / count, lowest), highest) for total, count in groups for _ in range(count)]
+    placed = {i: at + offset for i, at, offset in zip(order, base, above, strict=True)}
     return [placed[i] for i in range(len(wanted))]
 
 

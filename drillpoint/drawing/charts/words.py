@@ -19,6 +19,8 @@ def describe(frame: Frame) -> str:
     shared = len({(curve.x[0], curve.x[-1]) for curve in frame.curves}) == 1
     said += [_curve(frame, curve, () if shared else _ends(frame, curve)) for curve in frame.curves]
     said += [f"{_capital(words)}." for words in _ends(frame, frame.curves[0]) if shared]
+    if frame.view.high < frame.height.high or frame.view.low > frame.height.low:
+        said.append(f"The chart reaches from {frame.show_y(frame.view.low)} to {frame.show_y(frame.view.high)}.")
     said += [f"Hatched: {band.words}, {frame.show_y(band.low)} to {frame.show_y(band.high)}." for band in frame.bands]
     return " ".join(said)
 
@@ -36,10 +38,11 @@ def _curve(frame: Frame, curve: Curve, ends: Iterable[str]) -> str:
 
 
 def _ends(frame: Frame, curve: Curve) -> Iterator[str]:
-    if curve.x[0] > frame.span.low:
-        yield f"nothing is possible below {frame.show_x(curve.x[0])}"
-    if curve.x[-1] < frame.span.high:
-        yield f"nothing is possible above {frame.show_x(curve.x[-1])}"
+    first, last = frame.show_x(curve.x[0]), frame.show_x(curve.x[-1])
+    if first != frame.show_x(frame.span.low):
+        yield f"nothing is possible below {first}"
+    if last != frame.show_x(frame.span.high):
+        yield f"nothing is possible above {last}"
 
 
 def _turnings(frame: Frame, curve: Curve) -> Iterator[str]:

@@ -88,6 +88,17 @@ def test_every_ready_made_chart_draws_and_describes_itself(name):
     assert all(str(curve.label) in drawn.alt or curve.label.capitalize() in drawn.alt for curve in drawn.curves)
 
 
+def test_a_curve_that_runs_off_is_cut_and_that_is_said():
+    drawn = chart("sheet_cover", against="point_height", sheet_thickness=6)
+    assert max(drawn.curves[0].y) > 1000  # the share of next to no point height
+    # DERIVED: the curve is cut half of what lies between its inner ends above the upper one; those, a twentieth inside
+    # its ends, are 6 over 0.3 and 6 over 5.7, so that is at 20 + (20 - 1.05) / 2, to the places worked out
+    reaches = re.search(r"The chart reaches from 1 to ([\d.]+)\.", drawn.alt)
+    assert float(reaches[1]) == pytest.approx(29.5, abs=0.5)
+    assert "Nothing is possible" not in drawn.alt
+    assert "The chart reaches" not in chart("rake_along_lip").alt
+
+
 def test_inches_are_written_and_nothing_else_changes():
     metric, inch = chart("lip_length_by_web"), chart("lip_length_by_web", units="inch")
     assert [c.y for c in metric.curves] == [c.y for c in inch.curves]

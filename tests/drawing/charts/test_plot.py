@@ -26,6 +26,12 @@ def test_names_keep_apart_and_in_order(names):
 
 def test_names_with_room_stay_where_they_are_wanted():
     assert spread([40, 10, 20], [2, 2, 2], 48) == [40, 10, 20]
+    assert spread([], [], 48) == []
+
+
+def test_names_that_would_touch_move_apart_about_their_middle():
+    assert spread([20, 20, 40], [2, 2, 2], 48) == [19, 21, 40]  # DERIVED: half a height each
+    assert spread([0, 0], [2, 2], 48) == [1, 3]  # DERIVED: not below the floor
 
 
 @pytest.mark.parametrize("units", ["mm", "inch"])
