@@ -148,7 +148,7 @@ def _ticked(quantity: Quantity) -> Any:
 def _bands(axes: Axes, frame: Frame, factor: float) -> None:
     for band, hatch in zip(frame.bands, HATCHES * len(frame.bands), strict=False):
         edges = (band.low / factor, band.high / factor)
-        axes.axhspan(*edges, facecolor="#f2f4f6", edgecolor=BAND, hatch=hatch, linewidth=0, zorder=0.4)
+        axes.axhspan(*edges, facecolor="none", edgecolor=BAND, hatch=hatch, linewidth=0, zorder=0.4)
         for edge in edges:
             axes.axhline(edge, color=BAND, linewidth=0.6, zorder=0.6)
 

@@ -34,13 +34,12 @@ def test_names_that_would_touch_move_apart_about_their_middle():
     assert spread([0, 0], [2, 2], 48) == [1, 3]  # DERIVED: not below the floor
 
 
-@pytest.mark.parametrize("units", ["mm", "inch"])
 @pytest.mark.parametrize("name", chart_names())
-def test_no_text_leaves_the_sheet_or_touches_another(monkeypatch, name, units):
+def test_no_text_leaves_the_sheet_or_touches_another(monkeypatch, name):
     figures = []
     made = module._figure
     monkeypatch.setattr(module, "_figure", lambda frame: figures.append(made(frame)) or figures[-1])
-    chart(name, units=units)
+    chart(name, units="inch")  # whose numbers are the longer ones
     assert faults(figures[0]) == []
 
 
