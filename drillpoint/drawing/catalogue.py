@@ -5,7 +5,7 @@ from __future__ import annotations
 STATED: tuple[str, ...] = ("end_view", "side_view")
 """Scenes stated in symbols: `build()` gives the scene and the expressions of its coordinates."""
 
-COMPUTED: tuple[str, ...] = ()
+COMPUTED: tuple[str, ...] = ("ground_end_view",)
 """Scenes worked out by numbers: `SCENE` is a `Computed`."""
 
 SCENE = "// scene "

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from drillpoint.errors import LearnerError
+from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.lips import LIPS
 from drillpoint.quantities import nearest
 
-EXPLORERS = {explorer.name: explorer for explorer in (LIPS,)}
+EXPLORERS = {explorer.name: explorer for explorer in (LIPS, CONE)}
 
 
 def explorer_names() -> tuple[str, ...]:

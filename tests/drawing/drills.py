@@ -3,7 +3,7 @@
 import random
 from itertools import product
 
-from drillpoint.drawing.draw import scene
+from drillpoint.drawing.draw import drawn_from, scene
 from drillpoint.drawing.working import values_of
 from drillpoint.errors import LearnerError
 
@@ -56,7 +56,7 @@ def _by_keyword(name: str, values: tuple[float, ...]) -> dict[str, float]:
 
 def _refused(name: str, givens: dict[str, float]) -> bool:
     try:
-        values_of(scene(name), givens)
+        drawn_from(name, values_of(scene(name), givens))
     except LearnerError:
         return True
     return False

@@ -5,6 +5,7 @@ import pytest
 from drillpoint.drawing import draw, scene_names
 from drillpoint.drawing.draw import scene
 from drillpoint.errors import LearnerError
+from drillpoint.explorers.answering import drawings
 from drillpoint.explorers.find import EXPLORERS, find
 from drillpoint.explorers.lips import LIPS
 from drillpoint.quantities import QUANTITIES
@@ -19,9 +20,11 @@ def test_an_explorer_speaks_only_of_what_there_is(explorer):
         known.add(BOOK[name].result.name)
     assert known <= set(QUANTITIES)
     assert set(explorer.worked) <= set(explorer.relations)
-    assert set(explorer.table) <= known
     assert set(explorer.scenes) <= set(scene_names())
     assert all(set(scene(name).arguments) <= known for name in explorer.scenes)
+    for drawn in drawings(explorer, explorer.start, explorer.computed).values():
+        known |= set(drawn.values)
+    assert set(explorer.table) <= known
     assert json.loads(json.dumps(explorer.as_data())) == explorer.as_data()
 
 

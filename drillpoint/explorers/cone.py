@@ -1,0 +1,47 @@
+"""The explorer for a conical grind: set the cone, see the point that the wheel leaves."""
+
+from __future__ import annotations
+
+from drillpoint.drawing.scene import Sentence
+from drillpoint.explorers.explorer import Explorer, Slider
+from drillpoint.quantities import QUANTITIES
+
+_usual = QUANTITIES["chisel_edge_angle"].usual
+_said = "the usual " + QUANTITIES["chisel_edge_angle"].show_span(_usual)
+
+CONE = Explorer(
+    name="cone",
+    title="A point ground from a cone",
+    sliders=(
+        Slider("diameter", 1.0, 40.0, 10.0, 0.1),
+        Slider("web", 0.1, 0.2, 1.5, 0.002, share_of="diameter"),
+        Slider("cone_half_angle", 22.0, 32.0, 25.0, 0.5),
+        Slider("cone_tilt", 30.0, 38.0, 34.0, 0.5),
+        Slider("apex_distance", 0.8, 1.5, 9.5, 0.01, share_of="diameter"),
+        Slider("skew", 0.08, 0.18, 1.45, 0.002, share_of="diameter"),
+    ),
+    relations=(),
+    worked=(),
+    table=(
+        "point_angle",
+        "lip_relief",
+        "chisel_edge_angle",
+        "chisel_edge_length",
+        "chisel_edge_rake",
+        "lip_length",
+        "heel_clearance",
+    ),
+    scenes=("ground_end_view",),
+    summary=(
+        Sentence("Point {point_angle}, lip relief {lip_relief} at the corner. "),
+        Sentence(
+            "Chisel edge {chisel_edge_angle} to the lips (obtuse), ",
+            judged="chisel_edge_angle",
+            low=_usual.low,
+            high=_usual.high,
+            below=f"flatter than {_said}.",
+            within=f"within {_said}.",
+            above=f"steeper than {_said}.",
+        ),
+    ),
+)
