@@ -167,7 +167,26 @@ def work_out(relation: Relation, values: Mapping[str, float]) -> float:
     for condition, margin in zip(relation.conditions, margins, strict=True):
         if not condition.holds(margin):
             raise Impossible(says(condition.says, values))
-    return float(getattr(numbers(), relation.name)(math, *own))
+    formula = getattr(numbers(), relation.name)
+    try:
+        return float(formula(math, *own))
+    except (ValueError, ZeroDivisionError, OverflowError):
+        return _at_a_limit(relation, own)
+
+
+def _at_a_limit(relation: Relation, own: list[float]) -> float:
+    """The result where the formula divides by nothing, as the arc tangent of an endless slope has one.
+
+    Raises Impossible where there is none.
+    """
+    import numpy
+
+    with numpy.errstate(all="ignore"):
+        result = float(getattr(numbers(), relation.name)(numpy, *(numpy.float64(value) for value in own)))
+    if not math.isfinite(result):
+        given = ", ".join(f"{n} {quantity(n).show(v, 4)}" for n, v in zip(relation.givens, own, strict=True))
+        raise Impossible(f"{relation.name} has no value at {given}; move away from that limit")
+    return result
 
 
 def remarks(relation: Relation, values: Mapping[str, float]) -> tuple[str, ...]:

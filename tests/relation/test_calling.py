@@ -21,6 +21,7 @@ from drillpoint.relations import (
     drilling_time,
     lip_inclination,
     lip_length,
+    normal_rake,
     point_height,
     relief_at_radius,
     spot_depth,
@@ -203,3 +204,10 @@ def test_a_size_that_is_not_needed_still_serves_the_checks() -> None:
     # What says the same thing twice is refused.
     twice = {"point_angle": 118, "lip_relief": 12, "web_ratio": 0.15, "web": 1.5, "diameter": 10}
     assert "leave one of them out" in _refusal(UnknownGiven, chisel_edge_angle, **twice)
+
+
+def test_a_place_at_the_very_limit_has_the_limits_value() -> None:
+    """Half a web from the axis the face goes ahead flat over the work: -90°, as its stated limit says."""
+    place = {"web": 1.5, "point_angle": 118, "local_helix": 10}
+    assert normal_rake(radius=0.75, **place) == pytest.approx(-90, abs=1e-9)
+    assert normal_rake(radius=np.array([0.75, 2.0]), **place)[0] == pytest.approx(-90, abs=1e-9)
