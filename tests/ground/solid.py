@@ -9,7 +9,7 @@ the true surface and are made by moving points, lines and generators about; what
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -32,6 +32,7 @@ class Solid:
     triangles: Triangles
     left_by: npt.NDArray[np.str_]
     manifold: manifold3d.Manifold
+    names: Mapping[int, str]
     facet: float
 
     @cached_property
@@ -41,20 +42,25 @@ class Solid:
 
     def seen_from_lip_2(self) -> Solid:
         """The same solid half a turn on, its halves renamed, so that lip 2 stands where lip 1 stood."""
-        swapped = [name.translate(str.maketrans("12", "21")) for name in self.left_by]
+        other = str.maketrans("12", "21")
+        left_by = np.array([name.translate(other) for name in self.left_by])
+        names = {number: name.translate(other) for number, name in self.names.items()}
         turned = self.manifold.rotate((0.0, 0.0, 180.0))
-        return Solid(self.vertices * HALF_TURN, self.triangles, np.array(swapped), turned, self.facet)
+        return Solid(self.vertices * HALF_TURN, self.triangles, left_by, turned, names, self.facet)
+
+    def less(self, tools: Sequence[Tool]) -> Solid:
+        """What further tools leave of it."""
+        names = {**self.names, **{tool.body.original_id(): tool.name for tool in tools}}
+        return _read_out(_subtracted(self.manifold, tools), names, self.facet)
 
 
-def ground_drill(
-    flute: Stated, flank_1: Stated, flank_2: Stated | None = None, *, facet: float, notches: Sequence[Tool] = ()
-) -> Solid:
+def ground_drill(flute: Stated, flank_1: Stated, flank_2: Stated | None = None, *, facet: float) -> Solid:
     """A whole drill. Flute and flanks are stated by the keywords of their classes; a flank's `kind` names its class."""
     flanks = (
         *wheel(flute, flank_1, 1, "flank 1", facet),
         *wheel(flute, flank_2 or flank_1, 2, "flank 2", facet, half=2),
     )
-    return _cut(flute, [*_flutes(flute, facet), *flanks, *notches], facet)
+    return _cut(flute, [*_flutes(flute, facet), *flanks], facet)
 
 
 def carried_on(flute: Stated, flank: Stated, *, lip: int, facet: float) -> Solid:
@@ -71,19 +77,27 @@ def facet_error(flute: Stated, facet: float) -> float:
     return patch + radius * (1 - math.cos(math.pi / _SIDES))
 
 
-def _cut(flute: Stated, tools: list[Tool], facet: float) -> Solid:
+def _cut(flute: Stated, tools: Sequence[Tool], facet: float) -> Solid:
     radius = flute["diameter"] / 2
     low, high = _reach(flute)
     bar = manifold3d.Manifold.cylinder(high - low, radius, radius, _SIDES).translate((0.0, 0.0, low)).as_original()
     names = {bar.original_id(): "bar"} | {tool.body.original_id(): tool.name for tool in tools}
-    whole = manifold3d.Manifold.batch_boolean([bar, *(tool.body for tool in tools)], manifold3d.OpType.Subtract)
-    if whole.status() != manifold3d.Error.NoError:
-        raise ValueError(f"the modeller says {whole.status()}")
+    return _read_out(_subtracted(bar, tools), names, facet)
+
+
+def _subtracted(body: manifold3d.Manifold, tools: Sequence[Tool]) -> manifold3d.Manifold:
+    left = manifold3d.Manifold.batch_boolean([body, *(tool.body for tool in tools)], manifold3d.OpType.Subtract)
+    if left.status() != manifold3d.Error.NoError:
+        raise ValueError(f"the modeller says {left.status()}")
+    return left
+
+
+def _read_out(whole: manifold3d.Manifold, names: Mapping[int, str], facet: float) -> Solid:
     mesh = whole.to_mesh64()
     counts = np.diff(np.asarray(mesh.run_index)) // 3
     left_by = np.repeat([names[number] for number in mesh.run_original_id], counts)
     corners = np.asarray(mesh.vert_properties)[:, :3]
-    return Solid(corners, np.asarray(mesh.tri_verts).astype(np.int64), left_by, whole, facet)
+    return Solid(corners, np.asarray(mesh.tri_verts).astype(np.int64), left_by, whole, names, facet)
 
 
 def _reach(flute: Stated) -> tuple[float, float]:

@@ -54,7 +54,7 @@ def line_between(solid: Solid, first: str, second: str) -> Array:
     sides = [_is_of(solid, name)[mesh.face_adjacency] for name in (first, second)]
     meets = (sides[0][:, 0] & sides[1][:, 1]) | (sides[0][:, 1] & sides[1][:, 0])
     lines = [solid.vertices[chain] for chain in _chains(mesh.face_adjacency_edges[meets])]
-    return max(lines, key=_length, default=np.empty((0, 3)))
+    return max(lines, key=length_of, default=np.empty((0, 3)))
 
 
 def _is_of(solid: Solid, name: str) -> npt.NDArray[np.bool_]:
@@ -160,12 +160,13 @@ def web_thickness(solid: Solid, height: float) -> float:
     sums = []
     for level in levels:
         cuts, faces = trimesh.intersections.mesh_plane(solid.mesh, [0, 0, 1], [0, 0, level], return_faces=True)
-        sums.append(sum(_nearest(cuts[solid.left_by[faces] == name][..., :2]) for name in ("flute 1", "flute 2")))
+        walls = [cuts[solid.left_by[faces] == name][..., :2] for name in ("flute 1", "flute 2")]
+        sums.append(sum(nearest_to_axis(wall) for wall in walls))
     growth = (sums[1] - sums[0]) / (levels[1] - levels[0])
     return float(sums[0] + growth * (height - levels[0]))
 
 
-def _nearest(pieces: Array) -> float:
+def nearest_to_axis(pieces: Array) -> float:
     """Nearest distance of straight pieces from the axis."""
     start, run = pieces[:, 0], pieces[:, 1] - pieces[:, 0]
     share = np.clip(-(start * run).sum(-1) / np.maximum((run * run).sum(-1), 1e-300), 0.0, 1.0)
@@ -174,12 +175,16 @@ def _nearest(pieces: Array) -> float:
 
 def normal_rake_and_inclination(lip: Lip, radius: float) -> tuple[float, float]:
     """How the face leans back, square to the lip, and how far the lip trails, degrees."""
-    place = lip.at_radius(radius)
     step = 0.02 * lip.radius
-    along = lip.at_radius(radius + step) - lip.at_radius(radius - step)
-    along /= np.linalg.norm(along)
+    place, along = lip.at_radius(radius), lip.at_radius(radius + step) - lip.at_radius(radius - step)
+    return rake_and_inclination(place, along, _face_normal(lip, place))
+
+
+def rake_and_inclination(place: Array, outwards: Array, face_normal: Array) -> tuple[float, float]:
+    """The same for an edge at a place, from its direction and its face's normal, whichever way that points."""
+    along = outwards / np.linalg.norm(outwards)
     moves = np.array([-place[1], place[0], 0.0]) / np.hypot(*place[:2])
-    into_face = np.cross(along, _face_normal(lip, place))
+    into_face = np.cross(along, face_normal)
     into_face *= -np.sign(into_face[2])
     ahead = moves - (moves @ along) * along
     ahead /= np.linalg.norm(ahead)
@@ -218,7 +223,7 @@ def half_angle(lip: Lip) -> float:
     return math.degrees(math.atan2(np.hypot(*chord[:2]), -chord[2]))
 
 
-def _length(line: Array) -> float:
+def length_of(line: Array) -> float:
     return float(np.linalg.norm(np.diff(line, axis=0), axis=1).sum())
 
 
@@ -257,9 +262,7 @@ def _beside_axis(solid: Solid, towards: Array) -> tuple[Array, Array]:
         for one in _faces(solid, "flank 1")
         for two in _faces(solid, "flank 2")
     ]
-    line = min(
-        pieces, key=lambda piece: _nearest(np.stack([piece[:-1, :2], piece[1:, :2]], 1)) if len(piece) else np.inf
-    )
+    line = min(filter(len, pieces), key=lambda piece: nearest_to_axis(np.stack([piece[:-1], piece[1:]], 1)[..., :2]))
     chord = (line[0] - line[-1])[:2]
     chord *= np.sign(chord @ towards) / np.hypot(*chord)
     across = np.array([-chord[1], chord[0]])
@@ -301,7 +304,7 @@ def readings(solid: Solid) -> dict[str, float]:
     }
     for number, lip in enumerate(both, start=1):
         found[f"half_angle_{number}"] = half_angle(lip)
-        found[f"lip_length_{number}"] = _length(lip.line)
+        found[f"lip_length_{number}"] = length_of(lip.line)
         found[f"lip_bow_{number}"] = bow(lip)
         found[f"lip_relief_{number}"] = corner_relief(lip)
     return found

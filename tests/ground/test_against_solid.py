@@ -5,25 +5,30 @@ from __future__ import annotations
 from functools import cache
 from typing import Any
 
+import manifold3d
+import numpy as np
 import pytest
 
-from drillpoint.ground import ConicalFlank, FacetedFlank, Flute, GroundPoint, PlaneFlank
+from drillpoint.ground import ConicalFlank, FacetedFlank, Flute, GroundPoint, Notch, PlaneFlank
 from drillpoint.ground.inspection import Inspection
-from tests.ground import solid_readings
+from drillpoint.ground.thinning import thinning_readings
+from tests.ground import solid_notches, solid_readings
 from tests.ground.solid import Solid, facet_error, ground_drill
-from tests.ground.solid_tools import Stated
+from tests.ground.solid_tools import Array, Stated
 
 # DERIVED: every expected value is read off a solid that shares no code with the ground point. Its flats stand off the
-# true surfaces by at most `facet_error`, here a ten-thousandth of a millimetre. Readings are differences of two or
-# three places, so lengths must agree to three times that and angles, read over half a millimetre, to 0.01°.
+# true surfaces by at most `facet_error`, here two ten-thousandths of a millimetre. Readings are differences of two or
+# three places, so lengths must agree to three times that, and angles, read over half a millimetre, to 0.01°.
 FACET = 0.06
 ANGLE = 0.01
+MESHED_TO = 0.0005
 CLASSES: dict[str, Any] = {"plane": PlaneFlank, "faceted": FacetedFlank, "conical": ConicalFlank}
 
 FLUTE = {"diameter": 10.0, "web": 1.5}
 PLAIN = {"kind": "plane", "point_angle": 118.0, "lip_relief": 12.0}
 FACETS = {**PLAIN, "kind": "faceted", "secondary_relief": 28.0}
-CONE = {"kind": "conical", "cone_half_angle": 20.0, "cone_tilt": 38.83, "apex_distance": 9.9, "skew": 1.42}
+CONE = {"kind": "conical", "cone_half_angle": 20.0, "cone_tilt": 38.9, "apex_distance": 15.0, "skew": 2.0}
+NEAR_CONE = {**CONE, "apex_distance": 9.9, "skew": 1.42}
 # Flute, flank of lip 1, flank of lip 2.
 POINTS: dict[str, tuple[Stated, Stated, Stated]] = {
     "plain": (FLUTE, PLAIN, PLAIN),
@@ -38,8 +43,8 @@ POINTS: dict[str, tuple[Stated, Stated, Stated]] = {
     ),
     "uneven cones": (
         {**FLUTE, "web_offset": -0.04},
-        CONE,
-        {**CONE, "cone_tilt": 39.5, "flank_turn": -3.0, "flank_height": 0.04},
+        NEAR_CONE,
+        {**NEAR_CONE, "cone_tilt": 39.5, "flank_turn": -3.0, "flank_height": 0.04},
     ),
     "uneven facets": (
         FLUTE,
@@ -54,8 +59,32 @@ POINTS: dict[str, tuple[Stated, Stated, Stated]] = {
 }
 
 
+STEEP = {**PLAIN, "lip_relief": 20.0}
+SHARP = {"thinning_angle": 25.0, "thinned_chisel_length": 0.6, "notch_depth": 0.1, "notch_rake": 3.0}
+ROUND = {"thinning_angle": 28.0, "thinned_chisel_length": 0.7, "notch_depth": 1.0, "corner_radius": 0.3}
+# The same, and the notch of lip 1 and of lip 2.
+THINNED: dict[str, tuple[Stated, Stated, Stated, Stated, Stated]] = {
+    "sharp notches": (FLUTE, STEEP, STEEP, SHARP, SHARP),
+    "round notches in cones": (FLUTE, CONE, CONE, ROUND, ROUND),
+    "uneven notches": (
+        {**FLUTE, "web_offset": 0.05},
+        STEEP,
+        {**STEEP, "flank_turn": 2.0},
+        {"thinning_angle": 25.0, "face_distance": 0.15, "notch_depth": 0.8, "notch_rake": -5.0, "corner_radius": 0.2},
+        {"thinning_angle": 30.0, "thinned_chisel_length": 0.7, "notch_depth": 0.2, "notch_angle": 100.0},
+    ),
+}
+# The modeller's bar has no lands that are set back.
+BODY = {"margin_height": 0.0}
+MESHED = ("plain", "conical", "bowed lips, web that thickens", "uneven planes", "uneven facets")
+
+
 def _said(stated: Stated) -> dict[str, Any]:
     return {name: value for name, value in stated.items() if name != "kind"}
+
+
+def _ground(flute: Stated, *flanks: Stated, **more: Any) -> GroundPoint:
+    return GroundPoint(Flute(**flute), *(CLASSES[flank["kind"]](**_said(flank)) for flank in flanks), **more)
 
 
 @cache
@@ -64,12 +93,17 @@ def _solid(name: str) -> Solid:
 
 
 @cache
+def _lips(name: str) -> tuple[solid_readings.Lip, solid_readings.Lip]:
+    return solid_readings.lips(_solid(name))
+
+
+@cache
 def _inspection(name: str) -> Inspection:
-    flute, *flanks = POINTS[name]
-    return GroundPoint(Flute(**flute), *(CLASSES[flank["kind"]](**_said(flank)) for flank in flanks)).inspect()
+    return _ground(*POINTS[name]).inspect()
 
 
-def _agree(measured: dict[str, float], said: dict[str, float], error: float) -> None:
+def _agree(said: Any, measured: dict[str, float], error: float) -> None:
+    said = {name: getattr(said, name) for name in measured}
     lengths = {name for name in said if not _is_angle(name)}
     assert {n: said[n] for n in lengths} == pytest.approx({n: measured[n] for n in lengths}, abs=3 * error)
     angles = said.keys() - lengths
@@ -94,14 +128,20 @@ def test_the_solid_is_closed_and_whole(name: str) -> None:
 @pytest.mark.parametrize("name", POINTS)
 def test_every_reading_agrees(name: str) -> None:
     measured = solid_readings.readings(_solid(name))
-    said = {reading: getattr(_inspection(name), reading) for reading in measured}
-    _agree(measured, said, facet_error(POINTS[name][0], FACET))
+    _agree(_inspection(name), measured, facet_error(POINTS[name][0], FACET))
+
+
+@pytest.mark.parametrize("change", [{"lip_relief": 12.02}, {"point_angle": 118.03}, {"flank_height": 0.002}])
+def test_a_point_that_differs_by_little_does_not_agree(change: Stated) -> None:
+    measured = solid_readings.readings(_solid("plain"))
+    with pytest.raises(AssertionError):
+        _agree(_ground(FLUTE, PLAIN, {**PLAIN, **change}).inspect(), measured, facet_error(FLUTE, FACET))
 
 
 @pytest.mark.parametrize("lip", [1, 2])
 @pytest.mark.parametrize("name", POINTS)
 def test_stations_along_the_lip_agree(name: str, lip: int) -> None:
-    edge = solid_readings.lips(_solid(name))[lip - 1]
+    edge = _lips(name)[lip - 1]
     radii = [1.6, 2.7, 4.2]
     said = _inspection(name).lip_at(lip, radii=radii)
     for index, radius in enumerate(radii):
@@ -114,8 +154,51 @@ def test_stations_along_the_lip_agree(name: str, lip: int) -> None:
 @pytest.mark.parametrize("lip", [1, 2])
 @pytest.mark.parametrize("name", POINTS)
 def test_heel_clearance_agrees(name: str, lip: int) -> None:
-    edge = solid_readings.lips(_solid(name))[lip - 1]
+    edge = _lips(name)[lip - 1]
     flute, *flanks = POINTS[name]
     measured = solid_readings.heel_clearance(edge, flute, flanks[lip - 1], lip)
     said = _inspection(name).lips[lip - 1].heel_clearance
     assert said == pytest.approx(measured, abs=ANGLE)
+
+
+@pytest.mark.parametrize("name", THINNED)
+def test_every_reading_of_a_thinned_point_agrees(name: str) -> None:
+    flute, first, second, *notches = THINNED[name]
+    plain = ground_drill(flute, first, second, facet=FACET)
+    solid = solid_notches.thinned(plain, (notches[0], notches[1]))
+    assert solid.mesh.is_watertight and len(solid.manifold.decompose()) == 1
+    thinning = dict(zip(("thinning_1", "thinning_2"), (Notch(**notch) for notch in notches), strict=True))
+    said = thinning_readings(_ground(flute, first, second, **thinning))
+    assert said is not None
+    error = facet_error(flute, FACET)
+    _agree(said, solid_notches.thinned_readings(solid), error)
+    sides = zip(said.lips, solid_notches.thinned_sides(solid), solid_readings.lips(plain), strict=True)
+    for lip, side, whole in sides:
+        _agree(lip, solid_notches.side_readings(side, solid_readings.length_of(whole.line)), error)
+
+
+@pytest.mark.parametrize("name", MESHED)
+def test_the_mesh_is_the_same_body(name: str) -> None:
+    flute, *flanks = POINTS[name]
+    made = _ground({**flute, **BODY}, *flanks).mesh(tolerance=MESHED_TO, length=6.5)
+    body = _solid(name).manifold.trim_by_plane((0.0, 0.0, 1.0), made.vertices[:, 2].min())
+    apart = MESHED_TO + facet_error(flute, FACET)
+    assert abs(made.volume - body.volume()) < apart * body.surface_area()
+    limits = np.concatenate([made.vertices.min(axis=0), made.vertices.max(axis=0)])
+    assert limits == pytest.approx(np.array(body.bounding_box()), abs=apart)
+    # A mesh is asked for with a tolerance that it keeps about, not exactly.
+    assert np.abs(_off_the_solid(made, body)).max() < 1.4 * apart < 0.001
+
+
+def _off_the_solid(made: Any, body: manifold3d.Manifold) -> Array:
+    """How far the middles of some triangles of every face lie off the solid, square to them; nan where it is far."""
+    chance, off = np.random.default_rng(4), []
+    for face in range(len(made.names)):
+        of_face = np.flatnonzero(made.faces == face)
+        corners = made.vertices[made.triangles[chance.permutation(of_face)[:60]]]
+        normals = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
+        for middle, normal in zip(corners.mean(axis=1), normals, strict=True):
+            way = 0.05 * normal / np.linalg.norm(normal)
+            hits = body.ray_cast(tuple(middle + way), tuple(middle - way))
+            off.append(min((np.linalg.norm(np.array(hit.position) - middle) for hit in hits), default=np.nan))
+    return np.array(off)
