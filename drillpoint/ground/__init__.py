@@ -13,6 +13,9 @@ from drillpoint.ground.flank import FacetedFlank, PlaneFlank
 from drillpoint.ground.flute import Flute
 from drillpoint.ground.notch import Notch
 from drillpoint.ground.point import GroundPoint
+from drillpoint.ground.setup import NoSetup, Setup
+from drillpoint.ground.setup_effects import effects
+from drillpoint.ground.setups import conical_setup, family_of_setups, plane_setup
 from drillpoint.ground.stated import CannotBeGround
 
 STATED = (Flute, PlaneFlank, FacetedFlank, ConicalFlank, Notch, Readings, Limits)
@@ -25,8 +28,14 @@ __all__ = [
     "Flute",
     "GroundPoint",
     "Limits",
+    "NoSetup",
     "Notch",
     "PlaneFlank",
     "Readings",
+    "Setup",
+    "conical_setup",
+    "effects",
+    "family_of_setups",
     "find_faults",
+    "plane_setup",
 ]

@@ -15,6 +15,8 @@ import math
 
 from attrs import frozen
 
+from drillpoint.ground.stated import CannotBeGround
+from drillpoint.quantities import quantity
 from drillpoint.relations import axial_relief
 
 Vector = tuple[float, float, float]
@@ -22,6 +24,7 @@ Vector = tuple[float, float, float]
 _LOWEST, _HIGHEST, _STEP = -20.0, 1.0, 0.25
 # With its apex so many half diameters away a cone is a plane, for any wheel.
 _FLAT = 1e6
+_MOST_TURN = math.radians(quantity("flank_turn").possible.high)
 
 
 @frozen
@@ -74,8 +77,8 @@ def fall_beside(wanted: Wanted) -> float:
     return math.tan(math.radians(relief))
 
 
-def skewed_axis(wanted: Wanted, half_angle: float) -> ConePlace | None:
-    """The cone whose axis lies in a plane parallel to lip and drill axis; None if there is none.
+def skewed_axis(wanted: Wanted, half_angle: float) -> ConePlace:
+    """The cone whose axis lies in a plane parallel to lip and drill axis; raises CannotBeGround if there is none.
 
     For a tilt, the two tangents give apex distance and skew. The tilt follows from the lip's chord by halving: the
     chord's half angle grows with the tilt. Past a certain tilt no cone has both tangents; there the apex is infinitely
@@ -84,11 +87,12 @@ def skewed_axis(wanted: Wanted, half_angle: float) -> ConePlace | None:
     base = math.degrees(wanted.half_angle - half_angle)
     tilts = [math.radians(base + _LOWEST + _STEP * n) for n in range(int((_HIGHEST - _LOWEST) / _STEP) + 1)]
     missed = [_chord_missed(wanted, half_angle, tilt) if tilt > 0 else None for tilt in tilts]
-    for left, right in zip(range(len(tilts) - 2, -1, -1), range(len(tilts) - 1, 0, -1), strict=True):
-        before, after = missed[left], missed[right]
-        if before is not None and before < 0 and (after is None or after >= 0):
-            return _halved(wanted, half_angle, tilts[left], tilts[right])
-    return None
+    for right in range(len(tilts) - 1, 0, -1):
+        before, after = missed[right - 1], missed[right]
+        is_between = before is not None and before < 0 and (after is None or after >= 0)
+        if is_between and (found := _halved(wanted, half_angle, tilts[right - 1], tilts[right])):
+            return _not_flat(found)
+    raise CannotBeGround("steered so far round, the chisel edge would bend away before it reaches the lip")
 
 
 def _halved(wanted: Wanted, half_angle: float, low: float, high: float) -> ConePlace | None:
@@ -102,7 +106,13 @@ def _halved(wanted: Wanted, half_angle: float, low: float, high: float) -> ConeP
         else:
             high, reached = middle, reached or miss is not None
     found = _placed(wanted, half_angle, low)
-    return found[0] if reached and found and found[0].distance < _FLAT else None
+    return found[0] if reached and found else None
+
+
+def _not_flat(place: ConePlace) -> ConePlace:
+    if math.hypot(place.distance, place.skew) > _FLAT:
+        raise CannotBeGround("the flank would so nearly be a plane that its apex is out of reach")
+    return place
 
 
 def _chord_missed(wanted: Wanted, half_angle: float, tilt: float) -> float | None:
@@ -184,8 +194,8 @@ def _foot(wanted: Wanted, place: ConePlace) -> tuple[float, float] | None:
     return None
 
 
-def lip_on_cone(wanted: Wanted, half_angle: float) -> ConePlace | None:
-    """The cone of which the lip is a straight line; None if there is none.
+def lip_on_cone(wanted: Wanted, half_angle: float) -> ConePlace:
+    """The cone of which the lip is a straight line; raises CannotBeGround if there is none.
 
     One plane touches the cone all along the lip, and the relief at the corner says which: so half angle and relief give
     the direction of the cone's axis. The chisel edge then says where on the lip's prolongation the apex lies.
@@ -199,15 +209,17 @@ def lip_on_cone(wanted: Wanted, half_angle: float) -> ConePlace | None:
     sideways = _cross(axis, upward)
     at_axis = _line_about(half_angle, axis, upward, sideways, wanted.along_the_chisel, 1.0)
     if at_axis is None or at_axis[1] >= 0 or at_axis[0] <= 0:
-        return None
+        raise CannotBeGround("no cone that holds the lip has its apex behind the drill axis")
     far = -wanted.web_ratio * at_axis[0] / at_axis[1]
-    if far > _FLAT:
-        return None
     turn = math.atan2(axis[1], axis[0])
     tilt = math.atan2(math.hypot(axis[0], axis[1]), -axis[2])
+    if abs(turn) > _MOST_TURN:
+        raise CannotBeGround(f"the drill would have to be turned {math.degrees(turn):.0f}° about its axis for it")
     distance = far * math.cos(turn) - wanted.web_ratio * math.sin(turn)
     skew = far * math.sin(turn) + wanted.web_ratio * math.cos(turn)
-    return ConePlace(half_angle, tilt, distance, skew, turn)
+    if distance <= 0:
+        raise CannotBeGround("no cone that holds the lip has its apex behind the drill axis")
+    return _not_flat(ConePlace(half_angle, tilt, distance, skew, turn))
 
 
 def _dot(a: Vector, b: Vector) -> float:

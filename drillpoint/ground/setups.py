@@ -15,11 +15,12 @@ A plane flank has two settings for three angles: its relief and its chisel edge 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from contextlib import suppress
 from typing import Any
 
 from attrs import evolve
 
-from drillpoint.errors import MissingGiven, UnknownGiven
+from drillpoint.errors import MissingGiven, NoSolution, UnknownGiven
 from drillpoint.ground.flute import Flute
 from drillpoint.ground.setup import NoSetup, Setup, say, show
 from drillpoint.ground.setups_conical import FAMILIES, no_cone, solved
@@ -104,11 +105,13 @@ def plane_setup(
     wanted = asked.get("chisel_edge_angle", found.reached["chisel_edge_angle"])
     if abs(wanted - found.reached["chisel_edge_angle"]) <= MATCH:
         return found
+    other = ""
+    with suppress(NoSolution):
+        other = f", which would need a lip relief of {show('lip_relief', plane_relief(flute, wanted))}"
     raise NoSetup(
         f"one plane at {say(asked, 'point_angle', 'lip_relief')} has its chisel edge at "
-        f"{show('chisel_edge_angle', found.reached['chisel_edge_angle'])}, not {show('chisel_edge_angle', wanted)}, "
-        f"which would need a lip relief of {show('lip_relief', plane_relief(flute, wanted))}; leave one of the two "
-        "free, or grind a conical flank",
+        f"{show('chisel_edge_angle', found.reached['chisel_edge_angle'])}, not {show('chisel_edge_angle', wanted)}"
+        f"{other}; leave one of the two free, or grind a conical flank",
         found,
     )
 

@@ -18,7 +18,7 @@ from drillpoint.ground.setup import ANGLES, Angles, NoSetup, Setup, measured, sa
 from drillpoint.ground.setups_plane import as_plane, plane_chisel
 from drillpoint.ground.stated import CannotBeGround
 
-FAMILIES: Mapping[str, Callable[[Wanted, float], ConePlace | None]] = MappingProxyType(
+FAMILIES: Mapping[str, Callable[[Wanted, float], ConePlace]] = MappingProxyType(
     {"skewed_axis": skewed_axis, "lip_on_cone": lip_on_cone}
 )
 _NARROWEST_LAND, _GOOD_ENOUGH, _CLOSE = 30.0, 1e-9, 1e-12
@@ -82,8 +82,6 @@ def _cone(family: str, theta: float, flute: Flute, wanted: Angles) -> ConicalFla
         ),
         math.radians(theta),
     )
-    if place is None:
-        raise CannotBeGround("steered so far round, the chisel edge would bend away before it reaches the lip")
     flank = ConicalFlank(
         cone_half_angle=theta,
         cone_tilt=math.degrees(place.tilt),
@@ -124,12 +122,13 @@ def no_cone(
     what = f"{say(asked, *ANGLES)} cannot be had together from a cone of half angle {theta:g}°"
     flat = plane_chisel(flute, asked["lip_relief"])
     if asked["chisel_edge_angle"] <= flat:
-        return NoSetup(
-            f"{what}: one plane with that point angle and relief already has its chisel edge at "
-            f"{show('chisel_edge_angle', flat)}, and a cone only turns it further. Grind the plane, or ask for less "
-            "relief or a larger chisel edge angle",
-            as_plane(flute, asked["lip_relief"], asked, notes),
-        )
+        already = f"{what}: one plane with that point angle and relief already has its chisel edge at "
+        already += f"{show('chisel_edge_angle', flat)}, and a cone only turns it further"
+        try:
+            plane = as_plane(flute, asked["lip_relief"], asked, notes)
+        except CannotBeGround as missing:
+            return NoSetup(f"{already}. The plane cannot be ground either: {missing}")
+        return NoSetup(f"{already}. Grind the plane, or ask for less relief or a larger chisel edge angle", plane)
     why = reason.split(";")[0]
     last = _least_change(family, theta, flute, asked, notes, max(flat, 90.0), fixed_land)
     if last is None:

@@ -217,6 +217,12 @@ def test_less_turn_than_a_plane_gives_is_refused_with_the_plane() -> None:
     assert nearest.asked["chisel_edge_angle"] == 100
 
 
+def test_no_nearest_is_made_up_where_even_the_plane_cannot_be_ground() -> None:
+    with pytest.raises(NoSetup, match="The plane cannot be ground either") as refused:
+        usual(web_ratio=0.3, point_angle=150, lip_relief=40, chisel_edge_angle=120)
+    assert refused.value.nearest is None
+
+
 def test_too_much_turn_is_refused_with_the_nearest_that_can_be_had() -> None:
     with pytest.raises(NoSetup, match=r"bend away before it reaches the lip. The nearest is .* 143") as refused:
         usual(chisel_edge_angle=160)
