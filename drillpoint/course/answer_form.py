@@ -7,7 +7,7 @@ import re
 from attrs import frozen
 
 from drillpoint.course.formula import Formula, read_formula
-from drillpoint.course.reading import Reading, ReadingError, read_number, with_unit
+from drillpoint.course.reading import LONGEST_TEXT, Reading, ReadingError, read_number, with_unit
 
 _YES_OR_NO = re.compile(r"\s*(yes|no|y|n)(?![^\W_])[\s,;:]*", re.IGNORECASE)
 _LETTER = re.compile(r"\s*\(?([A-Za-z])[).]?\s*")
@@ -67,7 +67,7 @@ class AnswerForm:
         return Answer(reading.echo, reading)
 
     def _letter(self, typed: str) -> Answer:
-        match = _LETTER.fullmatch(typed[:60])
+        match = _LETTER.fullmatch(typed) if len(typed) <= LONGEST_TEXT else None
         if match is None or match.group(1).lower() not in self.letters:
             raise ReadingError(f"One letter is expected: {', '.join(self.letters)}.", typed, 0, tuple(self.letters))
         letter = match.group(1).lower()

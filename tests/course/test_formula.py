@@ -197,11 +197,22 @@ def test_formulas_agree_with_python(typed):
         "tan": lambda x: math.tan(math.radians(x)),
         "sqrt": math.sqrt,
     }
-    formula = read_formula(typed, NAMES)
+    try:
+        formula = read_formula(typed, NAMES)
+    except ReadingError as error:
+        assert (
+            error.reason == "This has no finite value."
+            or "brackets are nested" in error.reason
+            or "longer" in error.reason
+        )
+        formula = None
     try:
         expected = float(eval(typed.replace("0,5", "0.5").replace("²", "**2.0"), {"__builtins__": {"abs": abs}}, known))  # noqa: S307
     except (ArithmeticError, ValueError):
         expected = math.nan
+    if formula is None:
+        assert math.isnan(expected) or typed.count("(") > 20 or len(typed) > 200
+        return
     assert formula.at(AT) == pytest.approx(expected, rel=1e-12, nan_ok=True)
     if len(formula.echo) <= 200 and formula.echo.count("(") <= 20:
         assert read_formula(formula.echo, NAMES).at(AT) == pytest.approx(formula.at(AT), rel=1e-9, nan_ok=True)

@@ -163,6 +163,7 @@ def test_reads_and_echoes(typed, unit, value, echo):
         ("5 мм", 2, "Cyrillic letter"),
         ("1O.5", 1, "letter O, not the digit 0"),
         ("l.5", 0, "letter l, not the digit 1"),
+        ("5 ;", 2, "sign cannot be read here"),
         ("5 Nm", 2, "A length is asked for here, in mm, cm, m, µm, in or ft; “Nm” goes with a torque"),
     ],
 )

@@ -1,5 +1,8 @@
 """The units a number can be typed in."""
 
+import re
+from pathlib import Path
+
 import pytest
 
 from drillpoint.course.reading import read_number
@@ -82,6 +85,13 @@ def test_no_unit_is_found_in_other_words(text):
 def test_an_instructor_is_told_which_units_there_are():
     with pytest.raises(InstructorError, match=r"unit 'furlong' is not known; a box can ask for mm, cm, .* min, s or h"):
         known_unit("furlong")
+
+
+def test_the_instructors_guide_lists_every_unit():
+    guide = (Path(__file__).resolve().parents[2] / "docs" / "instructor.md").read_text(encoding="utf-8")
+    table = guide.split("## What students may type")[1].split("|---|---|")[1].split("\n\n")[0]
+    listed = set(re.split(r"[|,;()\s]+", table))
+    assert {unit for unit in UNITS if unit} <= listed
 
 
 def test_print_closes_up_degrees_and_per_cent():
