@@ -22,7 +22,7 @@ from drillpoint.ground.solid import Mesh
 from drillpoint.ground.stated import CannotBeGround
 
 # A vertex so near to a plane, as a share of the drill's diameter, counts as on it, so that no slivers are cut off.
-_ON_PLANE = 1e-5
+_ON_PLANE = 4e-5
 # A vertex nearer to a plane than this share of an edge is moved onto it, if that leaves its triangles this much area.
 _CLOSE_BY, _LEAST_LEFT = 0.15, 0.3
 
@@ -159,7 +159,8 @@ def _settled(now: _Cutting, wall: Wall, near: float) -> Array:
     both, share = both[share < _CLOSE_BY], share[share < _CLOSE_BY]
     around = np.isin(now.triangles, both[:, 0]).any(axis=1)
     triangles = now.triangles[around]
-    kind = (1 << now.faces[around]) | np.where(now.inside[around], 1 << 60, 1 << 61)
+    # One bit for the face and one for the plane it is below: a corner of the notch has more of them than its edges.
+    kind = (1 << now.faces[around]) | (1 << (40 + (now.below[around] + 1) % 22))
     of_vertex = np.zeros(len(now.points), dtype=np.int64)
     np.bitwise_or.at(of_vertex, triangles.ravel(), np.repeat(kind, 3))
     free = (of_vertex[both[:, 0]] & ~_kinds_beside(triangles, kind, both)) == 0

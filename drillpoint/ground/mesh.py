@@ -18,6 +18,7 @@ from drillpoint.errors import OutOfRange, UnknownGiven
 from drillpoint.ground import skin as marked
 from drillpoint.ground.carving import carved
 from drillpoint.ground.flute import Array
+from drillpoint.ground.mending import mended
 from drillpoint.ground.net import Index, Net, edges_of
 from drillpoint.ground.section import Section
 from drillpoint.ground.skin import is_whole, pieces_of, skin
@@ -61,7 +62,7 @@ def mesh(
     section = _with_shoulder(section, float(net.z.min()))
     made = _closed(net, evolve(top, section=section), tolerance, end, chisel)
     for cut in filter(None, point.thinned.notches):
-        made = carved(made, cut, tolerance)
+        made = mended(carved(made, cut, tolerance), tolerance)
     return _scaled(made, scale, mirrored=point.flute.hand == "left")
 
 
