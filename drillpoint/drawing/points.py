@@ -89,3 +89,12 @@ def towards(start: Point, end: Point) -> Point:
     """The unit vector from one point to another."""
     length = distance(start, end)
     return ((end[0] - start[0]) / length, (end[1] - start[1]) / length)
+
+
+def wave(start: Point, end: Point, sag: Any) -> Curve:
+    """The steps of a freehand wave from the start, where the path already is, to the end: out by the sag, then in."""
+    forward, length = towards(start, end), distance(start, end)
+    out, half = square(forward), middle(start, end)
+    first = [along(along(start, forward, length * share), out, sag) for share in (1 / 6, 1 / 3)]
+    second = [along(along(start, forward, length * share), out, -sag) for share in (2 / 3, 5 / 6)]
+    return ["C", *first, half, "C", *second, end]

@@ -27,6 +27,7 @@ from drillpoint.drawing.points import (
     polar,
     square,
     towards,
+    wave,
 )
 from drillpoint.drawing.scene import Anchor, Bar, Label, Number, Outline, Scene
 from drillpoint.quantities import QUANTITIES
@@ -177,11 +178,7 @@ class Sheet:
 
     def break_line(self, left: Point, right: Point, sag: float = 9.0) -> None:
         """A freehand break from left to right: a wave, thin and continuous."""
-        a, b = towards(left, right), distance(left, right)
-        out, half = square(a), middle(left, right)
-        first = [along(along(left, a, b * share), out, sag) for share in (1 / 6, 1 / 3)]
-        second = [along(along(left, a, b * share), out, -sag) for share in (2 / 3, 5 / 6)]
-        self.path("fine", ["M", left, "C", *first, half, "C", *second, right])
+        self.path("fine", ["M", left, *wave(left, right, sag)])
 
     def dimension(
         self, start: Point, end: Point, outside: Point, offset: Any, outward: bool = False, opening: Any = 0

@@ -335,3 +335,311 @@ scenes.side_view = {coordinates: function coordinates({diameter, web_ratio, poin
   return [v2 + 296, -v7, 296 - v2, v10, v12, v10 + v16, -v0*v15*v17 + v5*((4/3)*v14*web_ratio + v8) + 122, 412, v18*((4/3)*v14 - web_ratio) + v19, v19 + v20, v24, v21*v38 + v24, v40 + v42, v24 + (116/3)*v43, v42, v24 + 58*v43, -v40 + v42, v24 + (232/3)*v43, v44 + v46, v24 + (290/3)*v43, v46, v47, -v50 + v56 + 296, v59, -v61 - v63, v58 + v66, -v63, v66, v61 - v62 + 296, v59 + v65, -v68 - v70, v58 + v71, -v70, v71, v72, v68 + v72, -v61 + v73, v73, v61 + v73, v50 - v56 + 296, -v74, -v44 - v74, v40 - v41 + 296, -v75, -v40 - v75, 180, -v16 - v76, -v76, -116/3*v13*web_ratio - v76, v12 + (116/3)*v22, v12 + (232/3)*v22, v81, v64*v77 + v83, v81 + v84*Math.sin(v80), v83 + (319/3)*v85, -v87 + v88, v83 + (290/3)*v85, v88, v83 + 87*v85, v87 + v88, v83 + (232/3)*v85, -v90 + v91, v83 + (203/3)*v85, v91, v83 + 58*v85, v90 + v91, v83 + (145/3)*v85, -v93 + v94, v57*v77 + v83, v94, v83 + 29*v85, v93 + v94, v83 + (58/3)*v85, -v31*v84 + v95, v83 + (29/3)*v85, v95, v83, v82 + 315.72, v18*(0.42 - v32) + v5*(v30 + 0.17) + 122, v96 + 296, v4*v96 - v97 + 122, 296, 122 - v97, v21*v98 + v24, v100 + v101, (58/3)*v102 + v24, v101, 29*v102 + v24, -v100 + v101, v24 + v51*v57, v103 + v104, (145/3)*v102 + v24, v104, 58*v102 + v24, -v103 + v104, (203/3)*v102 + v24, v106 + v107, (232/3)*v102 + v24, v107, 87*v102 + v24, -v106 + v107, (290/3)*v102 + v24, v108 + v98*Math.sin(v51), (319/3)*v102 + v24, v108, v24 + v51*v64, 296 - v50, v10 - 116*v117, v0*v11*v116 + v5*(-v117 + v8) + 122, -116*v120 + v122, v18*(-v116*v121 - v123) + v5*(-v120 + v121) + 122, v122, v125, v127, v126*v4 - v128*v18 + 122, v127 - 150.336*v130, v18*(-v121*v131 - v128) + v5*(0.972*v121 - 1.296*v130) + 122, v135 + v138, v18*(v141 - v142) + v5*(v139 + v140) + 122, v138, v137*v4 - v142*v18 + 122, -v135 + v138, v18*(-v141 - v142) + v5*(v139 - v140) + 122, v134*v31 + v95, v18*(1.296*v129*v29 - v32) + v5*(v131*v31 + v30) + 122, v146, v148, v146 - v150*Math.sin(v145), v148 + v150*v21, v152 + v153, v148 + (58/3)*v154, v153, v148 + 29*v154, -v152 + v153, v148 + v149*v57, v156 + v157, v148 + (145/3)*v154, v157, v148 + 58*v154, -v156 + v157, v148 + (203/3)*v154, v159 + v160, v148 + (232/3)*v154, v160, v148 + 87*v154, -v159 + v160, v148 + (290/3)*v154, v150*Math.sin(v161) + v162, v148 + (319/3)*v154, v162, v148 + v149*v64, 296 - v165, 398, 296 - v166, 407, 296 - v167, v167 + 296, 389, v166 + 296, v165 + 296, 415, 480, 177, 122, 98, 296 - v169, 122 - v171, 296 - v172, 122 - 71.0*v170, v169 + 296, v172 + 296, -v174, -v175, 66.0000000000000, v176, -v174 - v183, -v184 - v185, -v173 + v179 + v181 + 296, v184 - v185, v176 - v179 + v182, v176 + v183, 27.0000000000000, 47.0000000000000, v171 + v186, -v169 - v7, v186 + v187, -v188 - v7, v10 + v171, v12 - v169, v10 + v187, v12 - v188, v189*v192*v194 + v196, v190*v192*v194 - v198, v189*v199 + v200, v190*v199 + v202, v196, -v198, v205 + v208, -v198 - v211, v208 + v212, v20 + v201 + v213 + 122, v200, v202, v212 + v214, v202 + v211, v205 + v214, -v197 - v213 + 116*v4*v8 + 122, -58*v1 + 58.0*v170 + 58*v8 + 300, 104 - v216, 123 - v216, 292.000000000000, 137.000000000000, 176.000000000000, v19, 142, 144.600000000000, 133.000000000000, 139.400000000000, v5 + 111.0, 133, v215 + 118, v215 + 137, v11 + v23 + 126.0, 451.000000000000, 446, 191.000000000000, 443.400000000000, 448.600000000000, 401.000000000000, 439, (1/2)*point_angle, 232/diameter];
 }
 , ...{"name": "side_view", "title": "Side view of a twist drill, square to the lips, tip upwards", "width": 580, "height": 480, "allowed": [{"name": "web", "says": "web {web} leaves no chisel edge to draw; give a web above 0, for example 1.5", "low": 1e-06}, {"name": "chisel_edge_angle", "says": "with so little relief the flank would stand above its lip at the centre, rub, and never cut; give more relief", "low": 90.0}], "bar": {"x": 24.0, "y": 452.0, "longest": 104.4, "scale": 231}, "shapes": [{"style": "land", "steps": ["M", 0, 1, "L", 2, 1, "L", 3, 4, "C", 5, 6, 7, 8, 7, 9, "L", 7, 10, "C", 7, 11, 12, 13, 14, 15, "C", 16, 17, 18, 19, 20, 21, "C", 22, 23, 24, 25, 26, 27, "C", 28, 29, 30, 31, 32, 33, "L", 34, 33, "C", 35, 31, 36, 29, 37, 27, "C", 38, 25, 39, 23, 40, 21, "C", 41, 19, 42, 17, 43, 15, "C", 44, 13, 45, 11, 45, 10, "L", 45, 9, "C", 45, 8, 46, 6, 47, 4, "Z"]}, {"style": "flute", "steps": ["M", 0, 1, "L", 47, 4, "C", 48, 49, 45, 50, 45, 10, "C", 45, 11, 44, 13, 43, 15, "C", 42, 17, 41, 19, 40, 21, "C", 39, 23, 38, 25, 37, 27, "C", 36, 29, 35, 31, 34, 33, "L", 51, 52, "C", 53, 54, 55, 56, 57, 58, "C", 59, 60, 61, 62, 63, 64, "C", 65, 66, 67, 68, 69, 70, "C", 71, 72, 73, 74, 75, 76, "C", 77, 78, 79, 80, 81, 82, "L", 0, 1, "Z"]}, {"style": "flute", "steps": ["M", 7, 10, "C", 7, 83, 84, 85, 86, 87, "C", 88, 89, 90, 91, 92, 93, "C", 94, 95, 96, 97, 98, 99, "C", 100, 101, 102, 103, 104, 105, "L", 32, 33, "C", 30, 31, 28, 29, 26, 27, "C", 24, 25, 22, 23, 106, 21, "C", 18, 19, 16, 17, 14, 15, "C", 12, 13, 7, 11, 7, 10, "Z"]}, {"style": "flank", "steps": ["M", 3, 4, "C", 107, 108, 109, 110, 111, 112, "L", 113, 114, "C", 115, 116, 117, 118, 119, 120, "C", 121, 122, 123, 124, 75, 76, "C", 77, 78, 79, 80, 81, 82, "L", 0, 1, "L", 2, 1, "Z"]}, {"style": "edge", "steps": ["M", 3, 4, "C", 107, 108, 109, 110, 111, 112, "L", 113, 114, "C", 115, 116, 117, 118, 119, 120, "C", 121, 122, 123, 124, 75, 76, "C", 77, 78, 79, 80, 81, 82, "L", 0, 1]}, {"style": "edge", "steps": ["M", 3, 4, "C", 5, 6, 7, 8, 7, 9, "L", 7, 10, "C", 7, 11, 12, 13, 14, 15, "C", 16, 17, 18, 19, 20, 21, "C", 22, 23, 24, 25, 26, 27, "C", 28, 29, 30, 31, 32, 33]}, {"style": "edge", "steps": ["M", 47, 4, "C", 46, 6, 45, 8, 45, 9, "L", 45, 10, "C", 45, 11, 44, 13, 43, 15, "C", 42, 17, 41, 19, 40, 21, "C", 39, 23, 38, 25, 37, 27, "C", 36, 29, 35, 31, 34, 33]}, {"style": "edge", "steps": ["M", 7, 10, "C", 7, 83, 84, 85, 86, 87, "C", 88, 89, 90, 91, 92, 93, "C", 94, 95, 96, 97, 98, 99, "C", 100, 101, 102, 103, 104, 105]}, {"style": "edge", "steps": ["M", 75, 76, "C", 73, 74, 71, 72, 69, 70, "C", 67, 68, 65, 66, 63, 64, "C", 61, 62, 59, 60, 57, 58, "C", 55, 56, 53, 54, 51, 52]}, {"style": "fine", "steps": ["M", 125, 126, "C", 127, 128, 129, 130, 131, 132, "C", 133, 134, 135, 136, 137, 138, "C", 139, 140, 141, 142, 143, 144, "C", 145, 146, 147, 148, 149, 150]}, {"style": "edge", "steps": ["M", 47, 4, "C", 48, 49, 45, 50, 45, 10]}, {"style": "cut", "steps": ["M", 151, 152, "C", 153, 154, 155, 154, 81, 152, "C", 156, 157, 158, 157, 159, 152, "L", 160, 152, 160, 161, 162, 161, 162, 152, "Z"]}, {"style": "fine", "steps": ["M", 151, 152, "C", 153, 154, 155, 154, 81, 152, "C", 156, 157, 158, 157, 159, 152]}, {"style": "thin", "steps": ["M", 2, 1, "L", 81, 163]}, {"style": "thin", "steps": ["M", 0, 1, "L", 81, 163]}, {"style": "lip", "steps": ["M", 2, 1, "L", 3, 4]}, {"style": "lip", "steps": ["M", 0, 1, "L", 47, 4]}, {"style": "chisel", "steps": ["M", 0, 1, "L", 2, 1]}, {"style": "centre", "steps": ["M", 81, 164, "L", 81, 7]}, {"style": "thin", "steps": ["M", 165, 166, "L", 167, 168]}, {"style": "thin", "steps": ["M", 169, 166, "L", 170, 168]}, {"style": "thin", "steps": ["M", 171, 172, "A", 173, 173, "0 0 1", 174, 172]}, {"style": "arrow", "steps": ["M", 171, 172, "L", 175, 176, 177, 178, "Z"]}, {"style": "arrow", "steps": ["M", 174, 172, "L", 179, 178, 180, 176, "Z"]}, {"style": "term", "x": 81, "y": 181, "anchor": "middle", "parts": "point angle"}, {"style": "value", "x": 81, "y": 182, "anchor": "middle", "parts": "{point_angle} (2 × {half_point_angle})", "of": "point_angle", "hidden": "?"}, {"style": "thin", "steps": ["M", 183, 184, "L", 185, 186]}, {"style": "thin", "steps": ["M", 187, 188, "L", 189, 190]}, {"style": "thin", "steps": ["M", 191, 192, "L", 193, 194]}, {"style": "arrow", "steps": ["M", 195, 196, "L", 197, 198, 199, 200, "Z"]}, {"style": "arrow", "steps": ["M", 201, 202, "L", 203, 204, 205, 206, "Z"]}, {"style": "term", "x": 207, "y": 208, "anchor": "start", "parts": "lip length"}, {"style": "value", "x": 207, "y": 209, "anchor": "start", "parts": "{lip_length}", "of": "lip_length", "hidden": "?"}, {"style": "thin", "steps": ["M", 210, 163, "L", 211, 163]}, {"style": "thin", "steps": ["M", 212, 213, "L", 211, 213]}, {"style": "thin", "steps": ["M", 214, 163, "L", 214, 213]}, {"style": "arrow", "steps": ["M", 214, 163, "L", 215, 216, 217, 216, "Z"]}, {"style": "arrow", "steps": ["M", 214, 213, "L", 217, 218, 215, 218, "Z"]}, {"style": "term", "x": 219, "y": 220, "anchor": "end", "parts": "point height"}, {"style": "value", "x": 219, "y": 221, "anchor": "end", "parts": "{point_height}", "of": "point_height", "hidden": "?"}, {"style": "thin", "steps": ["M", 45, 222, "L", 45, 223]}, {"style": "arrow", "steps": ["M", 45, 224, "L", 225, 226, 225, 227, "Z"]}, {"style": "thin", "steps": ["M", 7, 222, "L", 7, 223]}, {"style": "arrow", "steps": ["M", 7, 224, "L", 228, 227, 228, 226, "Z"]}, {"style": "thin", "steps": ["M", 45, 224, "L", 7, 224]}, {"style": "value", "x": 81, "y": 229, "anchor": "middle", "parts": "Ø{diameter}", "of": "diameter", "hidden": "Ø ?"}], "words": [{"parts": "Side view of a two-flute twist drill, square to the lips, tip upwards. "}, {"parts": "Diameter {diameter}", "of": "diameter", "hidden": "Diameter not told"}, {"parts": ", point angle {point_angle} ({half_point_angle} each side), ", "of": "point_angle", "hidden": ", point angle not told", "judged": "point_angle", "low": 117.5, "high": 118.5, "below": "sharper than the usual 118°", "within": "the usual point", "above": "blunter than the usual 118°"}, {"parts": ". Each lip is {lip_length} long", "of": "lip_length", "hidden": ". The lip length is not told"}, {"parts": "; the point is {point_height} high.", "of": "point_height", "hidden": "; the point height is not told."}], "numbers": [{"name": "half_point_angle", "place": 230, "like": "point_angle"}]}};
+// scene hole
+scenes.hole = {coordinates: function coordinates({diameter, point_angle, shoulder_depth, depth_to_point}) {
+  const v0 = 1/diameter;
+  const v1 = Math.min(124*v0, 244/depth_to_point);
+  const v2 = diameter*v1;
+  const v3 = (1/2)*v2;
+  const v4 = v3 - 264;
+  const v5 = shoulder_depth*v1;
+  const v6 = v5 + 106;
+  const v7 = depth_to_point*v1;
+  const v8 = v7 + 106;
+  const v9 = v3 + 304;
+  const v10 = v3 + 344;
+  const v11 = v7 + 22;
+  const v12 = 5.0*v11/Math.sqrt(Math.pow(v11, 2));
+  const v13 = (1/2)*v7;
+  const v14 = 0.833333333333333*v7;
+  const v15 = v7 + 128;
+  const v16 = 0.333333333333333*v2;
+  const v17 = -v2 - 80;
+  const v18 = 5.0*v17/Math.sqrt(Math.pow(v17, 2));
+  const v19 = -v11;
+  const v20 = 5.0*v19/Math.sqrt(Math.pow(v19, 2));
+  const v21 = -v3;
+  const v22 = ((v2 - 34.0 > 0) ? (
+   1
+)
+: (
+   -1
+));
+  const v23 = 10.0*v22;
+  const v24 = 11.0*v22;
+  const v25 = v21 + 304;
+  const v26 = 2.6*v22;
+  const v27 = ((v2 < v2 - 168) ? (
+   1
+)
+: (
+   -1
+));
+  const v28 = v21 + 220;
+  const v29 = v3 - 220;
+  const v30 = ((v5 > 34.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v31 = 10.0*v30;
+  const v32 = 2.6*v30;
+  const v33 = 11.0*v30;
+  const v34 = ((v2 < v2 - 116) ? (
+   1
+)
+: (
+   -1
+));
+  const v35 = v21 + 246;
+  const v36 = ((v2 < -116) ? (
+   1
+)
+: (
+   -1
+));
+  const v37 = v3 - 246;
+  const v38 = ((v5 - v7 < -34.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v39 = 10.0*v38;
+  const v40 = v7 + 116.0;
+  const v41 = 2.6*v38;
+  const v42 = 11.0*v38;
+  const v43 = (1/2)*v5;
+  const v44 = v43 + 106;
+  const v45 = v13 + v44;
+  const v46 = Math.max(v45, v43 + 152.0);
+  const v47 = ((v2 < v2 + 120) ? (
+   1
+)
+: (
+   -1
+));
+  const v48 = v3 + 364;
+  const v49 = ((v2 > -120) ? (
+   1
+)
+: (
+   -1
+));
+  const v50 = ((v7 > 34.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v51 = 10.0*v50;
+  const v52 = 2.6*v50;
+  const v53 = 11.0*v50;
+  const v54 = (1/360)*Math.PI*point_angle;
+  const v55 = Math.sin(v54);
+  const v56 = 4.0*v55;
+  const v57 = Math.cos(v54);
+  const v58 = 57.0*v55;
+  const v59 = 52.0*v55;
+  const v60 = v59 + 304;
+  const v61 = 52.0*v57 + v8;
+  const v62 = v59 - 304;
+  const v63 = v54 - 0.105769230769231;
+  const v64 = Math.sin(v63);
+  const v65 = 2.6*v64;
+  const v66 = Math.cos(v63);
+  const v67 = 11.0*v66;
+  const v68 = -v67;
+  const v69 = v60 + v68;
+  const v70 = 2.6*v66;
+  const v71 = v61 + 11.0*v64;
+  return [-v4, 106, 304 - v3, v6, 304, v8, v9, v10, v10 - v12, 0.166666666666667*v7 + 109.666666666667, 0.333333333333333*v7 + 113.333333333333, v13 + 117, v10 + v12, 0.666666666666667*v7 + 120.666666666667, v14 + 124.333333333333, v15, v16 + 330.666666666667, v15 + v18, 0.166666666666667*v2 + 317.333333333333, 290.666666666667 - 0.166666666666667*v2, v15 - v18, 277.333333333333 - v16, -v20 - v4, v14 + 124.333333333333, 0.666666666666667*v7 + 120.666666666667, v20 + v21 + 264, 0.333333333333333*v7 + 113.333333333333, 0.166666666666667*v7 + 109.666666666667, 104, 50, 46, v7 + 122, 31.0000000000000, v21 + v23 + 294.0, 36, -v23 + v3 + 314.0, v24 + v25, 36.0 - v26, v26 + 36.0, -v24 + v9, 27, v25 + 4*v27, 5.0*v27 + v28, -v29, v31 + 96.0, -v31 + v5 + 116.0, v28 + v32, v33 + 106, -v29 - v32, -v33 + v6, v25 + 4*v34, 5.0*v34 + v35, 4*v36 + 304, v35 + 5.0*v36, -v37, v39 + v5 + 96.0, -v39 + v40, v35 + v41, v42 + v6, -v37 - v41, -v42 + v8, v44, 207.0 - v3, 192.0 - v3, 185.0 - v3, v43 + 94, v43 + 113, v45, 233.0 - v3, v46, 218.0 - v3, 211.0 - v3, v46 - 12, v46 + 7, 4*v47 + v9, 5.0*v47 + v48, 4*v49 + 304, v48 + 5.0*v49, v48, v51 + 96.0, v40 - v51, v48 + v52, v53 + 106, v48 - v52, -v53 + v8, v13 + 106, v3 + 377.0, v3 + 392.0, v3 + 399.0, v13 + 94, v13 + 113, 304 - v56, 4.0*v57 + v8, 304 - v58, 57.0*v57 + v8, v56 + 304, v58 + 304, v60, v61, 52.0000000000000, -v62, v65 + v69, v70 + v71, -v65 + v69, -v70 + v71, -v59 + v65 + v67 + 304, -v62 - v65 - v68, v7 + 177.0, v7 + 197.0, (1/2)*point_angle, shoulder_depth*v0, v1];
+}
+, ...{"name": "hole", "title": "A blind hole, cut open along its axis", "width": 580, "height": 480, "allowed": [{"name": "shoulder_depth", "says": "at full diameter the hole is {shoulder_depth} deep: only the point is in the work; draw that as a spot, or give a deeper hole, for example 25", "low": 0.001}], "bar": {"x": 24.0, "y": 456.0, "longest": 110.0, "scale": 111}, "shapes": [{"style": "section", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 6, 3, 6, 1, 7, 1, "C", 8, 9, 8, 10, 7, 11, "C", 12, 13, 12, 14, 7, 15, "C", 16, 17, 18, 17, 4, 15, "C", 19, 20, 21, 20, 0, 15, "C", 22, 23, 22, 24, 0, 11, "C", 25, 26, 25, 27, 0, 1, "Z"]}, {"style": "fine", "steps": ["M", 7, 1, "C", 8, 9, 8, 10, 7, 11, "C", 12, 13, 12, 14, 7, 15, "C", 16, 17, 18, 17, 4, 15, "C", 19, 20, 21, 20, 0, 15, "C", 22, 23, 22, 24, 0, 11, "C", 25, 26, 25, 27, 0, 1]}, {"style": "edge", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 6, 3, 6, 1, 7, 1]}, {"style": "edge", "steps": ["M", 2, 1, "L", 6, 1]}, {"style": "edge", "steps": ["M", 2, 3, "L", 6, 3]}, {"style": "swept", "steps": ["M", 2, 28, "L", 2, 29]}, {"style": "swept", "steps": ["M", 6, 28, "L", 6, 29]}, {"style": "centre", "steps": ["M", 4, 30, "L", 4, 31]}, {"style": "thin", "steps": ["M", 2, 30, "L", 2, 32]}, {"style": "thin", "steps": ["M", 6, 30, "L", 6, 32]}, {"style": "thin", "steps": ["M", 33, 34, "L", 35, 34]}, {"style": "arrow", "steps": ["M", 2, 34, "L", 36, 37, 36, 38, "Z"]}, {"style": "arrow", "steps": ["M", 6, 34, "L", 39, 38, 39, 37, "Z"]}, {"style": "value", "x": 4, "y": 40, "anchor": "middle", "parts": "Ø{diameter}", "of": "diameter", "hidden": "Ø ?"}, {"style": "thin", "steps": ["M", 41, 1, "L", 42, 1]}, {"style": "thin", "steps": ["M", 41, 3, "L", 42, 3]}, {"style": "thin", "steps": ["M", 43, 44, "L", 43, 45]}, {"style": "arrow", "steps": ["M", 43, 1, "L", 46, 47, 48, 47, "Z"]}, {"style": "arrow", "steps": ["M", 43, 3, "L", 48, 49, 46, 49, "Z"]}, {"style": "thin", "steps": ["M", 50, 3, "L", 51, 3]}, {"style": "thin", "steps": ["M", 52, 5, "L", 53, 5]}, {"style": "thin", "steps": ["M", 54, 55, "L", 54, 56]}, {"style": "arrow", "steps": ["M", 54, 3, "L", 57, 58, 59, 58, "Z"]}, {"style": "arrow", "steps": ["M", 54, 5, "L", 59, 60, 57, 60, "Z"]}, {"style": "thin", "steps": ["M", 43, 61, "L", 62, 61, 63, 61]}, {"style": "term", "x": 64, "y": 65, "anchor": "end", "parts": "full diameter"}, {"style": "value", "x": 64, "y": 66, "anchor": "end", "parts": "{shoulder_depth}", "of": "shoulder_depth", "hidden": "?"}, {"style": "thin", "steps": ["M", 54, 67, "L", 68, 69, 70, 69]}, {"style": "term", "x": 71, "y": 72, "anchor": "end", "parts": "point height"}, {"style": "value", "x": 71, "y": 73, "anchor": "end", "parts": "{point_height}", "of": "point_height", "hidden": "?"}, {"style": "thin", "steps": ["M", 74, 1, "L", 75, 1]}, {"style": "thin", "steps": ["M", 76, 5, "L", 77, 5]}, {"style": "thin", "steps": ["M", 78, 79, "L", 78, 80]}, {"style": "arrow", "steps": ["M", 78, 1, "L", 81, 82, 83, 82, "Z"]}, {"style": "arrow", "steps": ["M", 78, 5, "L", 83, 84, 81, 84, "Z"]}, {"style": "thin", "steps": ["M", 78, 85, "L", 86, 85, 87, 85]}, {"style": "term", "x": 88, "y": 89, "anchor": "start", "parts": "to the point"}, {"style": "value", "x": 88, "y": 90, "anchor": "start", "parts": "{depth_to_point}", "of": "depth_to_point", "hidden": "?"}, {"style": "thin", "steps": ["M", 91, 92, "L", 93, 94]}, {"style": "thin", "steps": ["M", 95, 92, "L", 96, 94]}, {"style": "thin", "steps": ["M", 97, 98, "A", 99, 99, "0 0 1", 100, 98]}, {"style": "arrow", "steps": ["M", 97, 98, "L", 101, 102, 103, 104, "Z"]}, {"style": "arrow", "steps": ["M", 100, 98, "L", 105, 104, 106, 102, "Z"]}, {"style": "term", "x": 4, "y": 107, "anchor": "middle", "parts": "point angle"}, {"style": "value", "x": 4, "y": 108, "anchor": "middle", "parts": "{point_angle} (2 × {half_point_angle})", "of": "point_angle", "hidden": "?"}], "words": [{"parts": "A blind hole, cut open along its axis. "}, {"parts": "Drill diameter {diameter}", "of": "diameter", "hidden": "Drill diameter not told"}, {"parts": ", point angle {point_angle}, ", "of": "point_angle", "hidden": ", point angle not told", "judged": "point_angle", "low": 117.5, "high": 118.5, "below": "sharper than the usual 118°", "within": "the usual point", "above": "blunter than the usual 118°"}, {"parts": ". The full diameter goes {shoulder_depth} deep, to the shoulder: ", "of": "shoulder_depth", "hidden": ". The full-diameter depth is not told", "judged": "diameters_deep", "high": 4.0, "within": "{diameters_deep} times the diameter", "above": "{diameters_deep} times the diameter, so deep that the chips have to be cleared on the way"}, {"parts": "; the point takes {point_height} more", "of": "point_height", "hidden": "; the point height is not told"}, {"parts": ", so the tip stands {depth_to_point} below the face.", "of": "depth_to_point", "hidden": ". How deep the tip stands is not told."}], "numbers": [{"name": "half_point_angle", "place": 109, "like": "point_angle"}, {"name": "diameters_deep", "place": 110, "like": "sheet_cover"}]}};
+// scene spot
+scenes.spot = {coordinates: function coordinates({mouth_diameter, countersink_angle, spot_depth}) {
+  const v0 = Math.min(230/mouth_diameter, 226/spot_depth);
+  const v1 = mouth_diameter*v0;
+  const v2 = (1/2)*v1;
+  const v3 = v2 - 206;
+  const v4 = v2 - 252;
+  const v5 = spot_depth*v0;
+  const v6 = v5 + 112;
+  const v7 = v2 + 252;
+  const v8 = v2 + 298;
+  const v9 = v5 + 24;
+  const v10 = 5.0*v9/Math.sqrt(Math.pow(v9, 2));
+  const v11 = (1/2)*v5;
+  const v12 = v5 + 136;
+  const v13 = 0.333333333333333*v1;
+  const v14 = -v1 - 92;
+  const v15 = 5.0*v14/Math.sqrt(Math.pow(v14, 2));
+  const v16 = -v9;
+  const v17 = 5.0*v16/Math.sqrt(Math.pow(v16, 2));
+  const v18 = -v2;
+  const v19 = (1/360)*Math.PI*countersink_angle;
+  const v20 = Math.sin(v19);
+  const v21 = 34.0*v20;
+  const v22 = Math.cos(v19);
+  const v23 = ((v1 - 34.0 > 0) ? (
+   1
+)
+: (
+   -1
+));
+  const v24 = 10.0*v23;
+  const v25 = 11.0*v23;
+  const v26 = 2.6*v23;
+  const v27 = ((v1 < v1 + 132) ? (
+   1
+)
+: (
+   -1
+));
+  const v28 = v2 + 318;
+  const v29 = ((v1 > -132) ? (
+   1
+)
+: (
+   -1
+));
+  const v30 = ((v5 > 34.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v31 = 10.0*v30;
+  const v32 = 2.6*v30;
+  const v33 = 11.0*v30;
+  const v34 = 4.0*v20;
+  const v35 = 59.0*v20;
+  const v36 = 54.0*v20;
+  const v37 = v36 + 252;
+  const v38 = 54.0*v22 + v6;
+  const v39 = v36 - 252;
+  const v40 = v19 - 0.101851851851852;
+  const v41 = Math.sin(v40);
+  const v42 = 2.6*v41;
+  const v43 = Math.cos(v40);
+  const v44 = 11.0*v43;
+  const v45 = -v44;
+  const v46 = v37 + v45;
+  const v47 = 2.6*v43;
+  const v48 = v38 + 11.0*v41;
+  return [-v3, 112, -v4, 252, v6, v7, v8, -v10 + v8, 0.166666666666667*v5 + 116.0, 0.333333333333333*v5 + 120.0, v11 + 124, v10 + v8, 0.666666666666667*v5 + 128.0, 0.833333333333333*v5 + 132.0, v12, v13 + 282.666666666667, v12 + v15, 0.166666666666667*v1 + 267.333333333333, 236.666666666667 - 0.166666666666667*v1, v12 - v15, 221.333333333333 - v13, -v17 - v3, 0.666666666666667*v5 + 128.0, v17 + v18 + 206, 0.333333333333333*v5 + 120.0, 0.166666666666667*v5 + 116.0, -v21 - v4, 112 - 34.0*v22, v21 + v7, 62, v5 + 130, 108, 41.0000000000000, v18 + v24 + 242.0, 46, v2 - v24 + 262.0, v18 + v25 + 252, 46.0 - v26, v26 + 46.0, -v25 + v7, 19, 38, 4*v27 + v7, 5.0*v27 + v28, 4*v29 + 252, v28 + 5.0*v29, v28, v31 + 102.0, -v31 + v5 + 122.0, v28 + v32, v33 + 112, v28 - v32, -v33 + v6, v11 + 112, v2 + 331.0, v2 + 346.0, v2 + 353.0, v11 + 100, v11 + 119, 252 - v34, 4.0*v22 + v6, 252 - v35, 59.0*v22 + v6, v34 + 252, v35 + 252, v37, v38, 54.0000000000000, -v39, v42 + v46, v47 + v48, -v42 + v46, -v47 + v48, -v36 + v42 + v44 + 252, -v39 - v42 - v45, v5 + 185.0, v5 + 205.0, (1/2)*countersink_angle, (1/2)*mouth_diameter, v0];
+}
+, ...{"name": "spot", "title": "A spot or countersink, cut open along its axis", "width": 580, "height": 480, "allowed": [{"name": "mouth_diameter", "says": "a mouth of {mouth_diameter} is nothing to draw; for example 11", "low": 0.001}], "bar": {"x": 24.0, "y": 456.0, "longest": 110.0, "scale": 79}, "shapes": [{"style": "section", "steps": ["M", 0, 1, "L", 2, 1, 3, 4, 5, 1, 6, 1, "C", 7, 8, 7, 9, 6, 10, "C", 11, 12, 11, 13, 6, 14, "C", 15, 16, 17, 16, 3, 14, "C", 18, 19, 20, 19, 0, 14, "C", 21, 13, 21, 22, 0, 10, "C", 23, 24, 23, 25, 0, 1, "Z"]}, {"style": "fine", "steps": ["M", 6, 1, "C", 7, 8, 7, 9, 6, 10, "C", 11, 12, 11, 13, 6, 14, "C", 15, 16, 17, 16, 3, 14, "C", 18, 19, 20, 19, 0, 14, "C", 21, 13, 21, 22, 0, 10, "C", 23, 24, 23, 25, 0, 1]}, {"style": "edge", "steps": ["M", 0, 1, "L", 2, 1, 3, 4, 5, 1, 6, 1]}, {"style": "edge", "steps": ["M", 2, 1, "L", 5, 1]}, {"style": "swept", "steps": ["M", 2, 1, "L", 26, 27]}, {"style": "swept", "steps": ["M", 5, 1, "L", 28, 27]}, {"style": "centre", "steps": ["M", 3, 29, "L", 3, 30]}, {"style": "thin", "steps": ["M", 2, 31, "L", 2, 32]}, {"style": "thin", "steps": ["M", 5, 31, "L", 5, 32]}, {"style": "thin", "steps": ["M", 33, 34, "L", 35, 34]}, {"style": "arrow", "steps": ["M", 2, 34, "L", 36, 37, 36, 38, "Z"]}, {"style": "arrow", "steps": ["M", 5, 34, "L", 39, 38, 39, 37, "Z"]}, {"style": "term", "x": 3, "y": 40, "anchor": "middle", "parts": "mouth"}, {"style": "value", "x": 3, "y": 41, "anchor": "middle", "parts": "Ø{mouth_diameter}", "of": "mouth_diameter", "hidden": "Ø ?"}, {"style": "thin", "steps": ["M", 42, 1, "L", 43, 1]}, {"style": "thin", "steps": ["M", 44, 4, "L", 45, 4]}, {"style": "thin", "steps": ["M", 46, 47, "L", 46, 48]}, {"style": "arrow", "steps": ["M", 46, 1, "L", 49, 50, 51, 50, "Z"]}, {"style": "arrow", "steps": ["M", 46, 4, "L", 51, 52, 49, 52, "Z"]}, {"style": "thin", "steps": ["M", 46, 53, "L", 54, 53, 55, 53]}, {"style": "term", "x": 56, "y": 57, "anchor": "start", "parts": "depth"}, {"style": "value", "x": 56, "y": 58, "anchor": "start", "parts": "{spot_depth}", "of": "spot_depth", "hidden": "?"}, {"style": "thin", "steps": ["M", 59, 60, "L", 61, 62]}, {"style": "thin", "steps": ["M", 63, 60, "L", 64, 62]}, {"style": "thin", "steps": ["M", 65, 66, "A", 67, 67, "0 0 1", 68, 66]}, {"style": "arrow", "steps": ["M", 65, 66, "L", 69, 70, 71, 72, "Z"]}, {"style": "arrow", "steps": ["M", 68, 66, "L", 73, 72, 74, 70, "Z"]}, {"style": "term", "x": 3, "y": 75, "anchor": "middle", "parts": "included angle"}, {"style": "value", "x": 3, "y": 76, "anchor": "middle", "parts": "{countersink_angle} (2 × {half_angle})", "of": "countersink_angle", "hidden": "?"}], "words": [{"parts": "A spot or countersink, cut open along its axis. "}, {"parts": "Its mouth is {mouth_diameter} across", "of": "mouth_diameter", "hidden": "Its mouth is not told"}, {"parts": ", its included angle {countersink_angle}", "of": "countersink_angle", "hidden": ", nor its included angle"}, {"parts": ". The tip stands {spot_depth} below the face: ", "of": "spot_depth", "hidden": ". How deep the tip stands is not told.", "judged": "countersink_angle", "low": 89.95, "high": 90.05, "below": "the rule “half the mouth” ({half_mouth}) holds only at 90° and would be too little.", "within": "half the mouth, which holds only at 90°.", "above": "the rule “half the mouth” ({half_mouth}) holds only at 90° and would be too much."}], "numbers": [{"name": "half_angle", "place": 77, "like": "countersink_angle"}, {"name": "half_mouth", "place": 78, "like": "spot_depth"}]}};
+// scene breakthrough
+scenes.breakthrough = {coordinates: function coordinates({diameter, point_angle, sheet_thickness}) {
+  const v0 = 1/diameter;
+  const v1 = Math.tan((1/360)*Math.PI*point_angle);
+  const v2 = 1/v1;
+  const v3 = (1/2)*v2;
+  const v4 = diameter*v3;
+  const v5 = Math.min(124*v0, 244/(v4 + Math.max(sheet_thickness, v4)));
+  const v6 = diameter*v5;
+  const v7 = (1/2)*v6;
+  const v8 = v7 - 252;
+  const v9 = sheet_thickness*v5;
+  const v10 = v3*v6;
+  const v11 = v10 - 388;
+  const v12 = v11 + v9;
+  const v13 = -v12;
+  const v14 = v7*Math.min(1, 2*sheet_thickness*v0*v1);
+  const v15 = v2*v6;
+  const v16 = 388 - v15;
+  const v17 = Math.pow(Math.pow(v5, 2), -1/2);
+  const v18 = v17*v9*Math.min(5.0, (1/5)*v9)/Math.abs(sheet_thickness);
+  const v19 = -v7;
+  const v20 = v19 + 252;
+  const v21 = (1/2)*v9;
+  const v22 = v7 + 344;
+  const v23 = 0.333333333333333*v6;
+  const v24 = 5.0*v17*v6/Math.abs(diameter);
+  const v25 = v7 + 298;
+  const v26 = ((v6 - 34.0 > 0) ? (
+   1
+)
+: (
+   -1
+));
+  const v27 = 10.0*v26;
+  const v28 = 11.0*v26;
+  const v29 = v19 + 298;
+  const v30 = 2.6*v26;
+  const v31 = ((v6 < v6 - 84) ? (
+   1
+)
+: (
+   -1
+));
+  const v32 = v19 + 210;
+  const v33 = v7 - 210;
+  const v34 = ((v9 > 34.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v35 = 10.0*v34;
+  const v36 = v10 + v9;
+  const v37 = v36 - 378.0;
+  const v38 = 2.6*v34;
+  const v39 = 11.0*v34;
+  const v40 = ((v6 < v6 - 124) ? (
+   1
+)
+: (
+   -1
+));
+  const v41 = v19 + 236;
+  const v42 = ((v6 < -124) ? (
+   1
+)
+: (
+   -1
+));
+  const v43 = v7 - 236;
+  const v44 = -v10;
+  const v45 = ((v15 > 68.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v46 = 10.0*v45;
+  const v47 = 2.6*v45;
+  const v48 = 11.0*v45;
+  const v49 = v10 + v21;
+  const v50 = (1/4)*v15;
+  const v51 = v50 - 388;
+  const v52 = -v51;
+  const v53 = Math.max(v52, 434.0 - v49);
+  const v54 = ((v6 < v6 + 40) ? (
+   1
+)
+: (
+   -1
+));
+  const v55 = v7 + 364;
+  const v56 = ((v6 > -132) ? (
+   1
+)
+: (
+   -1
+));
+  const v57 = ((v36 > 34.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v58 = 10.0*v57;
+  const v59 = 2.6*v57;
+  const v60 = 11.0*v57;
+  const v61 = v21 + v50;
+  return [-v8, v13, 298 - v14, Math.max(v13, v16), 298, -v11, v18 + v20, -v11 - 0.166666666666667*v9, -v11 - 0.333333333333333*v9, -v11 - v21, -v18 - v8, -v11 - 0.666666666666667*v9, -v11 - 0.833333333333333*v9, v22, v14 + 298, -v18 + v22, v18 + v22, 298 - v7, 62, 298 - v23, v24 + 62, 298 - 0.166666666666667*v6, 0.166666666666667*v6 + 298, 62 - v24, v23 + 298, v25, v16, 388, 52, 402, v7 + 320, 96.5000000000000, 102, v7 + 317.4, 91.0000000000000, v7 + 322.6, 58, 31.0000000000000, v19 + v27 + 288.0, 36, -v27 + v7 + 308.0, v28 + v29, 36.0 - v30, v30 + 36.0, v25 - v28, 27, v20 + 4*v31, 5.0*v31 + v32, -v33, v35 - v37, -v10 - v35 + 398.0, v32 + v38, -v12 + v39, -v33 - v38, -v11 - v39, v29 + 4*v40, 5.0*v40 + v41, 4*v42 + 298, v41 + 5.0*v42, -v43, v44 + v46 + 378.0, 398.0 - v46, v41 + v47, v44 + v48 + 388, -v43 - v47, 388 - v48, 197.0 - v7, 182.0 - v7, 175.0 - v7, 376 - v49, 395 - v49, v52, 223.0 - v7, v53, 208.0 - v7, 201.0 - v7, v53 - 12, v53 + 7, v22 + 4*v54, 5.0*v54 + v55, 4*v56 + 298, v55 + 5.0*v56, v55, -v37 + v58, 398.0 - v58, v55 + v59, -v12 + v60, v55 - v59, 388 - v60, -v21 - v51, v7 + 377.0, v7 + 392.0, v7 + 399.0, 376 - v61, 395 - v61, v5];
+}
+, ...{"name": "breakthrough", "title": "A drill coming through a plate, cut open along its axis", "width": 580, "height": 480, "bar": {"x": 24.0, "y": 456.0, "longest": 110.0, "scale": 95}, "shapes": [{"style": "section", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 0, 5, "C", 6, 7, 6, 8, 0, 9, "C", 10, 11, 10, 12, 0, 1, "Z"]}, {"style": "fine", "steps": ["M", 0, 5, "C", 6, 7, 6, 8, 0, 9, "C", 10, 11, 10, 12, 0, 1]}, {"style": "edge", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 0, 5]}, {"style": "section", "steps": ["M", 13, 1, "L", 14, 1, 14, 3, 4, 5, 13, 5, "C", 15, 7, 15, 8, 13, 9, "C", 16, 11, 16, 12, 13, 1, "Z"]}, {"style": "fine", "steps": ["M", 13, 5, "C", 15, 7, 15, 8, 13, 9, "C", 16, 11, 16, 12, 13, 1]}, {"style": "edge", "steps": ["M", 13, 1, "L", 14, 1, 14, 3, 4, 5, 13, 5]}, {"style": "land", "steps": ["M", 17, 18, "C", 19, 20, 21, 20, 4, 18, "C", 22, 23, 24, 23, 25, 18, "L", 25, 26, 4, 5, 17, 26, "Z"]}, {"style": "fine", "steps": ["M", 17, 18, "C", 19, 20, 21, 20, 4, 18, "C", 22, 23, 24, 23, 25, 18]}, {"style": "edge", "steps": ["M", 25, 18, "L", 25, 26]}, {"style": "edge", "steps": ["M", 17, 18, "L", 17, 26]}, {"style": "edge", "steps": ["M", 17, 26, "L", 25, 26]}, {"style": "lip", "steps": ["M", 25, 26, "L", 4, 5, 17, 26]}, {"style": "swept", "steps": ["M", 17, 3, "L", 17, 5, 4, 27, 25, 5, 25, 3]}, {"style": "swept", "steps": ["M", 17, 5, "L", 25, 5]}, {"style": "centre", "steps": ["M", 4, 28, "L", 4, 29]}, {"style": "motion", "steps": ["M", 30, 18, "L", 30, 31]}, {"style": "arrow", "steps": ["M", 30, 32, "L", 33, 34, 35, 34, "Z"]}, {"style": "thin", "steps": ["M", 17, 36, "L", 17, 37]}, {"style": "thin", "steps": ["M", 25, 36, "L", 25, 37]}, {"style": "thin", "steps": ["M", 38, 39, "L", 40, 39]}, {"style": "arrow", "steps": ["M", 17, 39, "L", 41, 42, 41, 43, "Z"]}, {"style": "arrow", "steps": ["M", 25, 39, "L", 44, 43, 44, 42, "Z"]}, {"style": "value", "x": 4, "y": 45, "anchor": "middle", "parts": "Ø{diameter}", "of": "diameter", "hidden": "Ø ?"}, {"style": "thin", "steps": ["M", 46, 1, "L", 47, 1]}, {"style": "thin", "steps": ["M", 46, 5, "L", 47, 5]}, {"style": "thin", "steps": ["M", 48, 49, "L", 48, 50]}, {"style": "arrow", "steps": ["M", 48, 1, "L", 51, 52, 53, 52, "Z"]}, {"style": "arrow", "steps": ["M", 48, 5, "L", 53, 54, 51, 54, "Z"]}, {"style": "thin", "steps": ["M", 55, 5, "L", 56, 5]}, {"style": "thin", "steps": ["M", 57, 27, "L", 58, 27]}, {"style": "thin", "steps": ["M", 59, 60, "L", 59, 61]}, {"style": "arrow", "steps": ["M", 59, 5, "L", 62, 63, 64, 63, "Z"]}, {"style": "arrow", "steps": ["M", 59, 27, "L", 64, 65, 62, 65, "Z"]}, {"style": "thin", "steps": ["M", 48, 9, "L", 66, 9, 67, 9]}, {"style": "term", "x": 68, "y": 69, "anchor": "end", "parts": "thickness"}, {"style": "value", "x": 68, "y": 70, "anchor": "end", "parts": "{sheet_thickness}", "of": "sheet_thickness", "hidden": "?"}, {"style": "thin", "steps": ["M", 59, 71, "L", 72, 73, 74, 73]}, {"style": "term", "x": 75, "y": 76, "anchor": "end", "parts": "point height"}, {"style": "value", "x": 75, "y": 77, "anchor": "end", "parts": "{point_height}", "of": "point_height", "hidden": "?"}, {"style": "thin", "steps": ["M", 78, 1, "L", 79, 1]}, {"style": "thin", "steps": ["M", 80, 27, "L", 81, 27]}, {"style": "thin", "steps": ["M", 82, 83, "L", 82, 84]}, {"style": "arrow", "steps": ["M", 82, 1, "L", 85, 86, 87, 86, "Z"]}, {"style": "arrow", "steps": ["M", 82, 27, "L", 87, 88, 85, 88, "Z"]}, {"style": "thin", "steps": ["M", 82, 89, "L", 90, 89, 91, 89]}, {"style": "term", "x": 92, "y": 93, "anchor": "start", "parts": "travel until out"}, {"style": "value", "x": 92, "y": 94, "anchor": "start", "parts": "{travel_through}", "of": "travel_through", "hidden": "?"}], "words": [{"parts": "A drill coming through a plate, cut open along its axis, as the tip comes out. "}, {"parts": "Drill diameter {diameter}", "of": "diameter", "hidden": "Drill diameter not told"}, {"parts": ", point angle {point_angle}", "of": "point_angle", "hidden": ", point angle not told"}, {"parts": ". The plate is {sheet_thickness} thick", "of": "sheet_thickness", "hidden": ". The thickness is not told"}, {"parts": ", the point {point_height} high", "of": "point_height", "hidden": ", nor the point height"}, {"parts": ": thickness over point height {sheet_cover}, ", "of": "sheet_cover", "judged": "sheet_cover", "low": 1.0, "high": 1000000000.0, "below": "so the tip is out before the corners are in, and nothing guides the drill: it may grab; clamp the work on a backing piece", "within": "so the corners are in before the tip comes out"}, {"parts": ". From first touch the drill goes {travel_through} until its corners are out (double chain line).", "of": "travel_through", "hidden": ". How far the drill goes until its corners are out is not told."}]}};
