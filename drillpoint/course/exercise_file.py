@@ -12,7 +12,7 @@ from typing import Any
 from attrs import fields
 
 from drillpoint.course.exercise import ExerciseSet, Figure, Given, GivenValue, SlipRule, Task, Tolerance
-from drillpoint.course.formula import read_formula
+from drillpoint.course.formula import check_names, read_formula
 from drillpoint.course.reading import ReadingError, read_number, unit_and_factor, with_unit
 from drillpoint.course.slips import SLIPS
 from drillpoint.errors import InstructorError
@@ -140,6 +140,10 @@ def _check_task(task: Task, where: str) -> None:
         if given.share_of and given.share_of not in names[:place]:
             raise InstructorError(f"{where}, given {given.name}: share_of = {given.share_of!r} is not a given above it")
     formulas = [*task.let.values(), *task.names.values(), *(rule.formula for rule in task.slips if rule.formula)]
+    try:
+        check_names(task.names)
+    except InstructorError as error:
+        raise InstructorError(f"{where}, names: {error}") from None
     for formula in formulas:
         try:
             read_formula(formula, names)

@@ -24,7 +24,7 @@ from drillpoint.course.formula_grammar import (
     examples_in,
     parser,
 )
-from drillpoint.course.formula_names import LETTER_ALIKES, NAME, check_names, key
+from drillpoint.course.formula_names import LETTER_ALIKES, NAME, check_offered, key
 from drillpoint.course.typed import LOOK_ALIKES, ReadingError, why_unreadable
 from drillpoint.errors import LearnerError
 
@@ -78,7 +78,7 @@ def read_formula(
     InstructorError if a name cannot be typed or already has a meaning, or a function is not known.
     """
     allowed, offered = tuple(names), tuple(functions)
-    check_names(allowed, frozenset(offered), KNOWN_FUNCTIONS)
+    check_names(allowed, offered)
     if not isinstance(text, str):
         raise ReadingError(
             f"A formula is typed as text, not as {type(text).__name__}.", "", 0, examples_in(allowed, offered)
@@ -88,6 +88,11 @@ def read_formula(
             f"This is longer than {LONGEST_FORMULA} characters.", text, LONGEST_FORMULA, examples_in(allowed, offered)
         )
     return _read(text, allowed, result, offered)
+
+
+def check_names(names: Iterable[str], functions: Iterable[str] = USUAL_FUNCTIONS) -> None:
+    """Make sure that an exercise can offer these names and functions; InstructorError says which one it cannot."""
+    check_offered(tuple(names), frozenset(functions), KNOWN_FUNCTIONS)
 
 
 def same_formula(

@@ -52,7 +52,7 @@ def meant(typed: str, names: tuple[str, ...]) -> str | None:
 
 
 @lru_cache(maxsize=512)
-def check_names(names: tuple[str, ...], functions: frozenset[str], known: frozenset[str]) -> None:
+def check_offered(names: tuple[str, ...], functions: frozenset[str], known: frozenset[str]) -> None:
     """Refuse with InstructorError what an exercise cannot offer in a formula."""
     for name in names:
         reason = _unusable(name)

@@ -40,7 +40,9 @@ class Verdict:
         return f"{self.message} (Read as {self.echo}.)" if self.echo else self.message
 
     def _repr_html_(self) -> str:
-        return f'<div role="status" style="white-space:pre-wrap">{html.escape(str(self))}</div>'
+        # A caret keeps its place only where all signs are equally wide.
+        font = ";font-family:monospace" if self.error else ""
+        return f'<div role="status" style="white-space:pre-wrap{font}">{html.escape(str(self))}</div>'
 
 
 def judge_answer(question: Question, typed: str) -> Verdict:

@@ -78,6 +78,11 @@ def test_ranges_and_shop_fractions(tmp_path):
         ("decimals = 2", "decimals = 2\nlet = { half = 'web/2' }", "“web” is not a name in this task"),
         ('["radians"]', '[{ name = "x", formula = "__import__(1)", says = "x" }]', "not a name"),
         ('["radians"]', '[{ name = "x", formula = "diameter" }]', "says is missing"),
+        (
+            "decimals = 2",
+            'decimals = 2\nkind = "formula"\nsymbol = "h"\nnames = { sin = "diameter" }',
+            "task height, names: “sin” cannot be a name in a formula: it would be read as a function",
+        ),
         ("[118]", '{ choose = [10], share_of = "web" }', "share_of = 'web' is not a given above it"),
         ("[118]", '{ choose = [10], share_of = "diameter", step = 0 }', "step = 0.0 is not above 0"),
         ("[[task]]", "[[task", "not valid TOML"),
@@ -128,3 +133,27 @@ def test_every_set_in_the_folder_can_be_read():
     assert len(paths) >= 2
     for path in paths:
         assert load_set(path).tasks
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "says"),
+    [
+        (
+            "diameter = [8, 10]",
+            'diameter = ["8 mm", "8.5.1 mm"]',
+            "given diameter: A number has one decimal point or one decimal comma.\n    8.5.1 mm\n       ^\nIt can be written",
+        ),
+        (
+            '["radians"]',
+            '[{ name = "x", formula = "diameter/2 tan(30)", says = "x" }]',
+            "Put brackets after the /, or a * between.\n    diameter/2 tan(30)\n             ^\nIt can be written",
+        ),
+    ],
+)
+def test_what_cannot_be_read_is_shown_with_its_place(tmp_path, old, new, says):
+    text = HEAD + TASK
+    assert old in text
+    with pytest.raises(InstructorError) as caught:
+        load_set(write(tmp_path, text.replace(old, new)))
+    assert says in str(caught.value)
+    assert "small.toml" in str(caught.value)

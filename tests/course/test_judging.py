@@ -106,3 +106,9 @@ def test_hostile_answers_are_judged_and_nothing_more(variants, lips, typed):
         verdict = judge_answer(variants.question(task.id, "s01"), typed)
         assert verdict.mark == 0
         assert len(str(verdict)) < 700
+
+
+def test_in_a_notebook_the_caret_keeps_its_place(variants):
+    question = variants.question("point-height", "s01")
+    assert "font-family:monospace" in judge_answer(question, "3.5.1")._repr_html_()
+    assert "font-family" not in judge_answer(question, "3.5")._repr_html_()
