@@ -123,7 +123,7 @@ def no_cone(
     flat = plane_chisel(flute, asked["lip_relief"])
     if asked["chisel_edge_angle"] <= flat:
         already = f"{what}: one plane with that point angle and relief already has its chisel edge at "
-        already += f"{show('chisel_edge_angle', flat)}, and a cone only turns it further"
+        already += f"{show('chisel_edge_angle', flat)}, and a cone with its apex behind the axis only turns it further"
         try:
             plane = as_plane(flute, asked["lip_relief"], asked, notes)
         except CannotBeGround as missing:

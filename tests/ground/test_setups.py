@@ -207,6 +207,23 @@ def test_a_web_in_mm_and_an_acute_chisel_edge_are_read_alike() -> None:
     assert any("read as 125°" in note for note in other.notes)
 
 
+@settings(max_examples=60)
+@given(st.floats(8, 45), st.floats(45, 75), st.floats(0.08, 0.3), st.floats(0.3, 20), st.floats(-0.5, 2))
+def test_a_cone_turns_the_chisel_edge_further_than_a_plane(
+    cone: float, half: float, ratio: float, apex: float, skew: float
+) -> None:
+    flank = ConicalFlank(cone_half_angle=cone, cone_tilt=half - cone, apex_distance=apex, skew=skew)
+    try:
+        flute = Flute(diameter=2, web_ratio=ratio, point_angle=2 * half, helix_angle=0, heel_angle=40)
+        seen = GroundPoint(flute, flank).inspect()
+    except CannotBeGround:
+        assume(False)
+    assume(seen.lip_relief > 0 and 90 <= seen.point_angle <= 150)
+    square = math.tan(math.radians(seen.lip_relief)) - ratio / math.tan(math.radians(seen.point_angle / 2))
+    level = math.sqrt(1 - ratio**2) / math.tan(math.radians(seen.point_angle / 2))
+    assert seen.chisel_edge_angle_at_axis > 180 - math.degrees(math.atan2(level, square))
+
+
 def test_less_turn_than_a_plane_gives_is_refused_with_the_plane() -> None:
     with pytest.raises(NoSetup, match=r"one plane .* already has its chisel edge at 101\.6°") as refused:
         usual(chisel_edge_angle=100)
