@@ -141,7 +141,7 @@ def test_every_set_in_the_folder_can_be_read():
         (
             "diameter = [8, 10]",
             'diameter = ["8 mm", "8.5.1 mm"]',
-            "given diameter: A number has one decimal point or one decimal comma.\n    8.5.1 mm\n       ^\nIt can be written",
+            "A number has one decimal point or one decimal comma.\n    8.5.1 mm\n       ^\nIt can be written",
         ),
         (
             '["radians"]',
