@@ -47,6 +47,10 @@ class ChiselEdge:
             beside = [max(best - 1, 0), min(best + 1, len(shares) - 1)]
             if heights[best] - heights[beside].min() <= 1e-10 * self.lip.flute.radius:
                 break
+            bends = -np.diff(heights, 2)
+            # Close to the top of an even bend it is a parabola; a corner bends more than what lies beside it.
+            if high - low < 0.2 and beside[1] - beside[0] == 2 and bends[best - 1] < 2 * np.median(bends):
+                return float(heights[best] + (heights[best + 1] - heights[best - 1]) ** 2 / (8 * bends[best - 1]))
             low, high = shares[beside]
         return float(heights[best])
 

@@ -58,10 +58,14 @@ def clearance(lip: Lip, radius: float, feed: float, back: Array) -> Array:
 
     The work is what the place itself left: it rises by the feed in a full turn.
     """
-    place = lip.at_radius(np.array([radius]))
-    angle = math.atan2(float(place.y[0]), float(place.x[0])) - back
+    return _clearance(lip, lip.at_radius(np.array([radius])), feed, back)
+
+
+def _clearance(lip: Lip, place: Place, feed: float, back: Array) -> Array:
+    x, y, z = place.point[0]
+    angle, radius = math.atan2(y, x) - back, math.hypot(x, y)
     flank = lip.own.height(radius * np.cos(angle), radius * np.sin(angle))
-    return np.asarray(float(place.z[0]) - feed * back / (2 * math.pi) - flank)
+    return np.asarray(z - feed * back / (2 * math.pi) - flank)
 
 
 def first_contact(lip: Lip, radius: float, feed: float, limit: float) -> float | None:
@@ -69,10 +73,11 @@ def first_contact(lip: Lip, radius: float, feed: float, limit: float) -> float |
 
     A cone may fall away altogether. What comes up beyond that, on its far side, is no longer behind this lip.
     """
+    place = lip.at_radius(np.array([radius]))
     low, high = 0.0, limit
     for samples in (181, 33, 33, 33, 33, 33):
         back = np.linspace(low, high, samples)
-        gap = clearance(lip, radius, feed, back)[1:]
+        gap = _clearance(lip, place, feed, back)[1:]
         touched = np.flatnonzero((gap <= 0) & ~np.logical_or.accumulate(np.isnan(gap)))
         if not len(touched):
             break
@@ -81,7 +86,7 @@ def first_contact(lip: Lip, radius: float, feed: float, limit: float) -> float |
         return None
     if low == 0.0:
         return 0.0
-    before, after = clearance(lip, radius, feed, np.array([low, high]))
+    before, after = _clearance(lip, place, feed, np.array([low, high]))
     return math.degrees(low + (high - low) * before / (before - after))
 
 
