@@ -86,6 +86,12 @@ class ExplorerWidget(anywidget.AnyWidget):
         drawn = drawings(self._explorer, self.state, (scene,) if scene else scenes)
         return side_by_side([finished(one, read_units(self.units)) for one in drawn.values()])
 
+    def close(self) -> None:
+        """Take the widget away, and with it its layout, which the notebook would keep for ever."""
+        layout = self.layout
+        super().close()
+        layout.close()
+
     def on_move(self, callback: Callable[[dict[str, float]], object]) -> None:
         """Call back with `.facts` whenever a slider has come to rest; what goes wrong is shown under the sliders."""
 

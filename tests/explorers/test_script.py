@@ -113,3 +113,51 @@ def test_an_angle_box_takes_angles_only(browser):
     read = run(browser, "['118', '118°', '118,5 deg', '3/8 in'].map((t) => readNumber(t, '°', 'mm'))")
     assert [r.get("value") for r in read] == [118, 118, 118.5, None]
     assert "for an angle" in read[3]["problem"]
+
+
+@pytest.mark.parametrize(
+    ("typed", "unit", "units", "value"),
+    [
+        ("0,2", "mm/rev", "mm", 0.2),
+        ("0.2 mm/rev", "mm/rev", "inch", 0.2),
+        ("0.2 mm", "mm/rev", "mm", 0.2),
+        ("0.008", "mm/rev", "inch", 0.2032),
+        ("0.008 in/rev", "mm/rev", "mm", 0.2032),
+        ("8e-3 in", "mm/rev", "mm", 0.2032),
+        ("20 m/min", "m/min", "mm", 20),
+        ("100 ft/min", "m/min", "mm", 30.48),
+        ("100", "m/min", "inch", 30.48),
+        ("800 rpm", "rev/min", "mm", 800),
+        ("1,5 kN", "N", "mm", 1500),
+        ("7.8 N·m", "N·m", "mm", 7.8),
+        ("7.8 Nm", "N·m", "inch", 7.8),
+        ("30 s", "min", "mm", 0.5),
+        ("0.15", "", "inch", 0.15),
+    ],
+)
+def test_other_boxes_take_their_own_units(browser, typed, unit, units, value):
+    read = run(browser, "readNumber(...argument)", [typed, unit, units])
+    # DERIVED: 0.008 in = 0.2032 mm, 100 ft = 30.48 m
+    assert read.get("value") == pytest.approx(value), read
+
+
+@pytest.mark.parametrize(
+    ("typed", "unit", "said"),
+    [
+        ("0.2 mm/rev", "mm", "for a length"),
+        ("3 N", "mm/rev", "is for mm/rev"),
+        ("3 mm", "", "for a plain number"),
+        ("3 mm", "N·m", "is for N·m"),
+    ],
+)
+def test_a_unit_of_something_else_is_refused(browser, typed, unit, said):
+    assert said in run(browser, "readNumber(...argument)", [typed, unit, "mm"])["problem"]
+
+
+def test_an_explorer_carries_only_what_it_needs():
+    lips, cone = script("lips"), script("cone")
+    assert "scenes.end_view" in lips
+    assert "numbers.relations.lip_length" in lips
+    assert "scenes.end_view" not in cone
+    assert "numbers.relations.lip_length" not in cone
+    assert "meaning" not in lips.split("relations: {}")[0]

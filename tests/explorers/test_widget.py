@@ -44,6 +44,68 @@ def test_running_the_cell_again_keeps_the_state_and_closes_the_old_one():
     third.close()
 
 
+def test_running_the_cell_again_keeps_the_held_drill_and_the_units():
+    first = explore("lips", key="held")
+    first.held = {"state": {**first.state, "web": 2.0}, "answers": {}}
+    first.units = "inch"
+    second = explore("lips", key="held")
+    assert second.held["state"]["web"] == 2.0
+    assert second.units == "inch"
+    assert explore("lips", key="held", diameter=14).held == {}
+    explore("lips", key="held").close()
+
+
+def test_running_a_cell_many_times_keeps_one_widget():
+    from ipywidgets.widgets.widget import _instances
+
+    before = len(_instances)
+    for _ in range(20):
+        explore("lips", key="many")
+    after = len(_instances)
+    # A widget has a layout, which is a widget too.
+    assert after - before <= 2
+    explore("lips", key="many").close()
+
+
+def test_a_thousand_moves_leave_nothing_in_the_kernel():
+    import gc
+    import tracemalloc
+
+    made = explore("cone", key="moves")
+    question = {"kind": "draw", "state": made.state, "has": {name: one["id"] for name, one in made.first.items()}}
+
+    def move(times):
+        for i in range(times):
+            tilt = 34 + (i % 20) / 10
+            made.state = {**made.state, "cone_tilt": tilt}
+        for i in range(times // 50):
+            made._asked(made, {**question, "asked": i, "state": made.state}, [])
+        gc.collect()
+
+    move(100)
+    tracemalloc.start()
+    move(50)
+    before = tracemalloc.get_traced_memory()[0]
+    move(1000)
+    grown = tracemalloc.get_traced_memory()[0] - before
+    tracemalloc.stop()
+    made.close()
+    assert grown < 100_000
+
+
+def test_a_computed_drawing_asks_nothing_of_formulas():
+    made = explore("cone", key="computed")
+    assert set(made.first) == {"ground_end_view"}
+    assert made.facts["chisel_edge_angle"] == pytest.approx(
+        made.first["ground_end_view"]["values"]["chisel_edge_angle"]
+    )
+    assert "End view of a ground point" in made.picture().alt
+    assert made.call.startswith('draw("ground_end_view", diameter=10, web=1.5, cone_half_angle=25')
+    with pytest.raises(LearnerError, match="did you mean 'ground_end_view'"):
+        made.picture("ground_end")
+    made.close()
+
+
 def test_a_reset_goes_back_to_the_start_that_was_asked_for():
     made = explore("lips", key="reset", diameter=12)
     assert {s["name"]: s["start"] for s in made.config["sliders"]} == LIPS.state(diameter=12)
