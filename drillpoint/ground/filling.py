@@ -79,7 +79,7 @@ def _shape(
 ) -> float:
     """How well shaped an ear is: its height over its longest side; -1 for none."""
     corners = outline[[a, b, c]]
-    sides = np.roll(corners, -1, axis=0) - corners
+    sides = outline[[b, c, a]] - corners
     area = sides[0, 0] * sides[1, 1] - sides[0, 1] * sides[1, 0]
     longest = float((sides**2).sum(axis=1).max())
     if area <= 1e-3 * near * near:

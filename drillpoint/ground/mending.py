@@ -58,10 +58,9 @@ def _three(triangles: Index) -> npt.NDArray[np.bool_]:
 
 
 def _heights(points: Array, triangles: Index) -> Array:
-    corners = points[triangles]
-    sides = np.roll(corners, -1, axis=1) - corners
-    longest = np.linalg.norm(sides, axis=2).max(axis=1)
-    return np.asarray(np.linalg.norm(np.cross(sides[:, 0], sides[:, 1]), axis=1) / longest)
+    a, b, c = (points[triangles[:, corner]] for corner in range(3))
+    longest = np.sqrt(np.max([((p - q) ** 2).sum(axis=1) for p, q in ((a, b), (b, c), (c, a))], axis=0))
+    return np.asarray(np.linalg.norm(np.cross(b - a, c - a), axis=1) / longest)
 
 
 def _ends_to_join(points: Array, triangles: Index, thin: Index, reach: float) -> tuple[int, int] | None:

@@ -180,7 +180,7 @@ def _levels(net: Net, section: Section, rim: Index, nodes: Index, tolerance: flo
 
 
 def _places(section: Section, s: Array, w: Array, z: Array) -> Array:
-    x, y = section.places(np.broadcast_to(s, z.shape), np.broadcast_to(w, z.shape), z)
+    x, y = section.places(s, w, z)
     return np.stack([x.ravel(), y.ravel(), z.ravel()], axis=1)
 
 

@@ -53,8 +53,8 @@ class Section:
 
     @property
     def is_prism(self) -> bool:
-        """Whether the section is the same at every height of the point, but for its turning."""
-        return self.flute.web_taper == 0
+        """Whether the section is the same at every height, but for its turning."""
+        return self.flute.web_taper == 0 and self.shoulder is None
 
     def radius(self, z: Array) -> Array:
         """Half the diameter over the margins at height z, mm."""
@@ -70,7 +70,7 @@ class Section:
 
     def places(self, s: Array, w: Array, z: Array) -> tuple[Array, Array]:
         """x and y of the places s, w at height z."""
-        return turned(self.flute.twist * z, *self.untwisted(s, w, z))
+        return turned(self.flute.twist * z, *self.untwisted(s, w, np.zeros(()) if self.is_prism else z))
 
     def untwisted(self, s: Array, w: Array, z: Array) -> tuple[Array, Array]:
         """x and y of the places s, w of the section at height z, turned back to where the flute stands at z = 0."""

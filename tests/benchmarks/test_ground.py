@@ -1,4 +1,4 @@
-"""What it costs to inspect a ground point, against a solid modeller that builds the same drill and measures it.
+"""What it costs to inspect a ground point and to make it solid, against a solid modeller that builds the same drill.
 
 Read the ratios, not the times: `python -m pytest tests/benchmarks/test_ground.py --benchmark-group-by=group`.
 """
@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 
 from drillpoint.ground import ConicalFlank, Flute, GroundPoint, PlaneFlank
+from drillpoint.ground.notch import Notch
 from tests.ground import solid_readings
 from tests.ground.solid import ground_drill
 
@@ -54,3 +55,33 @@ def test_inspection_by_a_solid_modeller(benchmark: Any, name: str) -> None:
     seen = _inspected(name)
     assert seen.lip_length_1 == pytest.approx(measured["lip_length_1"], abs=0.001)
     assert seen.lip_relief_2 == pytest.approx(measured["lip_relief_2"], abs=0.01)
+
+
+MESHED = {"two planes": 0.0021, "two cones": 0.0029}
+SPLIT = {"thinning_angle": 30, "thinned_chisel_length": 0.3, "notch_depth": 0.6, "notch_rake": 8, "corner_radius": 0.1}
+
+
+def _meshed(name: str, **notch: float) -> Any:
+    flanks = (_flank(**flank) for flank in POINTS[name])
+    point = GroundPoint(Flute(**FLUTE), *flanks, thinning_1=Notch(**notch) if notch else None)
+    return point.mesh(tolerance=MESHED[name])
+
+
+@pytest.mark.parametrize("name", MESHED)
+def test_mesh_of_about_100_000_triangles(benchmark: Any, name: str) -> None:
+    benchmark.group = f"make a point of {name} solid"
+    made = benchmark(_meshed, name)
+    assert 80_000 < len(made.triangles) < 130_000
+
+
+def test_mesh_of_a_split_point(benchmark: Any) -> None:
+    benchmark.group = "make a point of two cones solid"
+    made = benchmark(_meshed, "two cones", **SPLIT)
+    assert 70_000 < len(made.triangles) < 130_000
+
+
+@pytest.mark.parametrize("name", MESHED)
+def test_mesh_by_a_solid_modeller(benchmark: Any, name: str) -> None:
+    benchmark.group = f"make a point of {name} solid"
+    solid = benchmark.pedantic(ground_drill, (FLUTE, *POINTS[name]), {"facet": FACET}, rounds=3)
+    assert solid.manifold.volume() > 0
