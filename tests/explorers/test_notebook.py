@@ -6,8 +6,10 @@ import re
 import pytest
 from playwright.sync_api import expect
 
+from drillpoint.drawing import draw
 from drillpoint.drawing.draw import facts
 from drillpoint.drawing.showing import show
+from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.lips import LIPS
 
 PATIENCE = 90_000  # milliseconds, for a server and a kernel that start on a busy machine
@@ -20,6 +22,7 @@ def notebook(browser, jupyterlab):
         'from drillpoint.explorers import explore\nw = explore("lips")\nw',
         'print("kernel has", w.state["lip_relief"], w.call)',
         "w.on_move(lambda values: values['no such value'])",
+        'v = explore("cone")\nv',
     )
     page = browser.new_page(viewport={"width": 1400, "height": 1400})
     page.goto(address)
@@ -70,7 +73,7 @@ def test_mouse_keyboard_and_kernel_follow_each_other(notebook):
     page.keyboard.press("PageUp")
     now = dragged + 5
     expect_drill(page, lip_relief=now)
-    assert page.locator(".jp-CodeCell").count() == 3
+    assert page.locator(".jp-CodeCell").count() == 4
     # the kernel has heard
     page.wait_for_timeout(500)
     cell = run(page, 1)
@@ -94,7 +97,7 @@ def test_letters_typed_into_a_box_are_no_shortcuts(notebook):
     size.press_sequentially("dd x")
     size.press("Enter")
     expect(page.locator(".drillpoint-explorer [role=status]")).to_contain_text("cannot be read")
-    assert page.locator(".jp-CodeCell").count() == 3
+    assert page.locator(".jp-CodeCell").count() == 4
     size.press("Escape")
 
 
@@ -133,3 +136,26 @@ def test_the_dark_theme_of_the_notebook_is_followed(notebook):
     )
     ink = page.locator("svg.drillpoint-drawing").first.evaluate("e => getComputedStyle(e).color")
     assert all(float(n) > 180 for n in re.findall(r"[\d.]+", ink)[:3])
+
+
+def test_a_ground_point_is_drawn_by_the_kernel_while_the_slider_moves(notebook):
+    page = notebook
+    run(page, 3)
+    cone = page.locator(".drillpoint-explorer").nth(1)
+    tilt = cone.get_by_role("slider", name=re.compile("tilt"))
+    expect(tilt).to_be_visible(timeout=PATIENCE)
+    drawing = cone.locator("svg.drillpoint-drawing")
+    expect(drawing).to_have_attribute("aria-label", draw("ground_end_view", **CONE.start).alt, timeout=PATIENCE)
+    cone.get_by_role("button", name="Hold this one").click()
+    held = cone.locator("svg .ghost .chisel").get_attribute("d")
+    tilt.focus()
+    page.keyboard.press("ArrowRight")
+    page.keyboard.press("ArrowRight")
+    moved = draw("ground_end_view", **{**CONE.start, "cone_tilt": 35.0})
+    expect(drawing).to_have_attribute("aria-label", moved.alt, timeout=PATIENCE)
+    # The cell again: the drill and the held one are as they were left.
+    page.wait_for_timeout(500)
+    run(page, 3)
+    expect(drawing).to_have_attribute("aria-label", moved.alt, timeout=PATIENCE)
+    expect(tilt).to_have_js_property("value", "35", timeout=PATIENCE)
+    expect(cone.locator("svg .ghost .chisel")).to_have_attribute("d", held)
