@@ -6,6 +6,7 @@ Read the ratios, not the times: `python -m pytest tests/benchmarks/test_explorer
 from __future__ import annotations
 
 import io
+import json
 import statistics
 import time
 from pathlib import Path
@@ -14,11 +15,18 @@ from typing import TYPE_CHECKING
 from drillpoint.drawing.draw import coordinates, facts, scene
 from drillpoint.drawing.scene import Label, Outline, Scene
 from drillpoint.explorers import standalone_page
+from drillpoint.explorers.answering import answer
+from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.lips import LIPS
 from drillpoint.explorers.script import style, widget_module
+from tests.jupyterlab import jupyterlab
 
 if TYPE_CHECKING:
-    from playwright.sync_api import Browser
+    from playwright.sync_api import Browser, CDPSession
+
+    from tests.jupyterlab import Lab
+
+__all__ = ["jupyterlab"]
 
 STEPS = 120
 
@@ -75,6 +83,87 @@ def test_slider_to_picture(browser: Browser, tmp_path: Path) -> None:
     print(f"  matplotlib / formula and drawing  {replot / work:.0f}")
     print(f"  widget script and style: {_bytes() / 1000:.0f} kB, sent once; a step sends nothing until the hand rests")
     assert found["seen"] == 50, "every step of the drag is drawn"
+
+
+# The same with the kernel in between: from the hand to the first picture that shows the newest drill.
+MEASURE_KERNEL = """
+async (steps) => {
+  const range = [...document.querySelectorAll("input[type=range]")].find((e) => e.id.includes("cone_tilt"));
+  const chisel = () => document.querySelector("svg .chisel").getAttribute("d");
+  const picture = [];
+  for (let i = 0; i < steps; i++) {
+    const before = chisel();
+    const start = performance.now();
+    range.value = 31 + (i % 12) * 0.5;
+    range.dispatchEvent(new Event("input", {bubbles: true}));
+    while (chisel() === before && performance.now() - start < 2000) await new Promise((done) => setTimeout(done, 2));
+    picture.push(performance.now() - start);
+    await new Promise((done) => setTimeout(done, 30));
+  }
+  let shown = new Set();
+  const look = setInterval(() => shown.add(chisel()), 2);
+  for (let i = 0; i < 30; i++) {
+    range.value = 31 + (i % 12) * 0.5;
+    range.dispatchEvent(new Event("input", {bubbles: true}));
+    await new Promise((done) => setTimeout(done, 16));
+  }
+  await new Promise((done) => setTimeout(done, 500));
+  clearInterval(look);
+  return {picture, shown: shown.size};
+}
+"""
+
+
+def test_slider_to_picture_through_the_kernel(browser: Browser, jupyterlab: Lab) -> None:
+    from playwright.sync_api import expect
+
+    address = jupyterlab.write("cone.ipynb", 'from drillpoint.explorers import explore\nexplore("cone")')
+    page = browser.new_page(viewport={"width": 1300, "height": 1200})
+    page.goto(address)
+    expect(page.locator(".jp-StatusBar-Widget")).to_contain_text("Idle", timeout=90_000)
+    page.locator(".jp-CodeCell .cm-content").click()
+    page.keyboard.press("Control+Enter")
+    page.locator("svg.drillpoint-drawing .chisel").wait_for(timeout=90_000)
+    page.wait_for_timeout(1000)
+    found = page.evaluate(MEASURE_KERNEL, 40)
+    page.close()
+    has = {name: sent["id"] for name, sent in answer(CONE, {"state": CONE.start})["answers"].items()}
+    kernel, sizes = [], []
+    for i in range(40):
+        start = time.perf_counter()
+        reply = answer(CONE, {"state": {**CONE.start, "cone_tilt": 31 + (i % 12) * 0.5}, "has": has})
+        kernel.append((time.perf_counter() - start) * 1000)
+        sizes.append(len(json.dumps(reply)))
+    print("\nslider to picture through the kernel, milliseconds: median, 95 in 100")
+    print(f"  grinding, inspecting, drawing  {_spread(kernel)}")
+    print(f"  from the hand to the picture   {_spread(found['picture'])}")
+    print(
+        f"  bytes sent for one step: {max(sizes)}; of 30 steps dragged at 60 a second, {found['shown']} pictures shown"
+    )
+    assert max(sizes) < 10_000
+
+
+def test_memory_over_a_thousand_updates(browser: Browser, tmp_path: Path) -> None:
+    file = tmp_path / "lips.html"
+    file.write_text(standalone_page("lips"), encoding="utf-8")
+    page = browser.new_page()
+    page.goto(file.as_uri())
+    page.get_by_role("slider").first.wait_for()
+    session = page.context.new_cdp_session(page)
+    session.send("Performance.enable")
+    page.evaluate(MEASURE, 100)
+    before = _counts(session)
+    page.evaluate(MEASURE, 500)
+    after = _counts(session)
+    page.close()
+    print("\nover 1,000 updates, before and after")
+    for name in ("JSHeapUsedSize", "Nodes", "JSEventListeners"):
+        print(f"  {name:<18} {before[name]:>12,.0f} {after[name]:>12,.0f}")
+
+
+def _counts(session: CDPSession) -> dict[str, float]:
+    session.send("HeapProfiler.collectGarbage")
+    return {m["name"]: m["value"] for m in session.send("Performance.getMetrics")["metrics"]}
 
 
 def _bytes() -> int:
