@@ -20,6 +20,7 @@ from drillpoint.ground.net import Index, edges_of
 from drillpoint.ground.notch import NotchCut
 from drillpoint.ground.solid import Mesh
 from drillpoint.ground.stated import CannotBeGround
+from drillpoint.ground.subdividing import subdivided, with_nodes
 
 # A vertex so near to a plane, as a share of the drill's diameter, counts as on it, so that no slivers are cut off.
 _ON_PLANE = 4e-5
@@ -129,10 +130,10 @@ def _cut_by(now: _Cutting, wall: Wall, number: int, near: float) -> _Cutting:
     keys = a * count + b
     share = (above[a] / (above[a] - above[b]))[:, None]
     points = np.concatenate([points, points[a] + share * (points[b] - points[a])])
-    triangles, parent = _subdivided(now.triangles, keys, points, count)
+    triangles, parent = subdivided(now.triangles, keys, points, count)
     sign = np.concatenate([sign, np.zeros(len(keys), dtype=int)])
     higher = (sign[triangles] >= 0).all(axis=1) & (sign[triangles] > 0).any(axis=1)
-    lines = {name: _with_nodes(line, keys, count) for name, line in now.lines.items()}
+    lines = {name: with_nodes(line, keys, count) for name, line in now.lines.items()}
     below = now.below[parent]
     return _Cutting(points, triangles, now.faces[parent], np.where((below < 0) & ~higher, number, below), lines)
 
@@ -195,56 +196,6 @@ def _areas(points: Array, triangles: Index) -> Array:
     """Normals of triangles, as long as twice their areas."""
     a, b, c = (points[triangles[:, corner]] for corner in range(3))
     return np.cross(b - a, c - a)
-
-
-def _node_on(a: Index, b: Index, keys: Index, count: int) -> Index:
-    """The new node on each edge, or -1."""
-    wanted = np.minimum(a, b) * count + np.maximum(a, b)
-    at = np.minimum(np.searchsorted(keys, wanted), max(len(keys) - 1, 0))
-    return np.where(keys[at] == wanted, count + at, -1) if len(keys) else np.full(len(wanted), -1)
-
-
-def _subdivided(triangles: Index, keys: Index, points: Array, count: int) -> tuple[Index, Index]:
-    """The triangles with the new nodes on their edges, and which triangle each came from."""
-    middle = np.stack([_node_on(triangles[:, i], triangles[:, (i + 1) % 3], keys, count) for i in range(3)], axis=1)
-    parts = (middle >= 0).sum(axis=1)
-    whole = np.flatnonzero(parts == 0)
-    made, parent = [triangles[whole]], [whole]
-
-    def add(rows: Index, *corners: tuple[Index, Index, Index]) -> None:
-        made.extend(np.stack(corner, axis=1) for corner in corners)
-        parent.extend([rows] * len(corners))
-
-    rows = np.flatnonzero(parts == 1)
-    (a, b, c), (ab, _, _) = _from_corner(triangles, middle, rows, (middle[rows] >= 0).argmax(axis=1))
-    add(rows, (a, ab, c), (ab, b, c))
-    rows = np.flatnonzero(parts == 2)
-    (a, b, c), (ab, _, ca) = _from_corner(triangles, middle, rows, ((middle[rows] < 0).argmax(axis=1) + 2) % 3)
-    straight = _distance(points, ab, c) <= _distance(points, ca, b)
-    add(rows, (a, ab, ca), (ab, b, np.where(straight, c, ca)), (np.where(straight, ab, b), c, ca))
-    rows = np.flatnonzero(parts == 3)
-    (a, b, c), (ab, bc, ca) = _from_corner(triangles, middle, rows, np.zeros(len(rows), dtype=int))
-    add(rows, (a, ab, ca), (ab, b, bc), (ca, bc, c), (ab, bc, ca))
-    return np.concatenate(made), np.concatenate(parent)
-
-
-def _from_corner(
-    triangles: Index, middle: Index, rows: Index, corner: Index
-) -> tuple[tuple[Index, ...], tuple[Index, ...]]:
-    """Corners of some triangles, and the new nodes on their sides, in their order from the corner asked for."""
-    order = [(corner + i) % 3 for i in range(3)]
-    return tuple(triangles[rows, i] for i in order), tuple(middle[rows, i] for i in order)
-
-
-def _distance(points: Array, a: Index, b: Index) -> Array:
-    return np.asarray(np.linalg.norm(points[a] - points[b], axis=1))
-
-
-def _with_nodes(line: Index, keys: Index, count: int) -> Index:
-    """A named line with the new nodes on it."""
-    new = _node_on(line[:-1], line[1:], keys, count)
-    found = np.flatnonzero(new >= 0)
-    return np.insert(line, found + 1, new[found])
 
 
 def _rims(now: _Cutting, walls: int) -> list[Index]:

@@ -61,8 +61,10 @@ def mesh(
     end = _end(net, length, point.flute.diameter)
     section = _with_shoulder(section, float(net.z.min()))
     made = _closed(net, evolve(top, section=section), tolerance, end, chisel)
-    for cut in filter(None, point.thinned.notches):
-        made = mended(carved(made, cut, tolerance), tolerance)
+    notches = [cut for cut in point.thinned.notches if cut]
+    for cut in notches:
+        made = carved(made, cut, tolerance)
+    made = mended(made, tolerance) if notches else made
     return _scaled(made, scale, mirrored=point.flute.hand == "left")
 
 
