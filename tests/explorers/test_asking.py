@@ -169,4 +169,7 @@ def test_a_page_without_python_shows_the_first_drill_and_says_so(browser, tmp_pa
     page.goto(file.as_uri())
     expect(described(page)).to_have_attribute("aria-label", draw(NAME, **CONE.start).alt)
     expect(page.locator(".held")).to_contain_text(["", "Only Python can move this drawing"])
+    for slider in page.get_by_role("slider").all():
+        expect(slider).to_be_disabled()
+    expect(page.get_by_label("inch")).to_be_enabled()
     page.close()

@@ -48,7 +48,8 @@ function mount(root, config, start, told, send) {
     status.say({ trouble: "" }, false);
     become(first, true);
   });
-  const still = config.computed.length && !send ? make("p", { class: "held" }, "Only Python can move this drawing; it stays as it was made.") : "";
+  const stuck = !send && config.computed.length;
+  const still = stuck ? make("p", { class: "held" }, "Only Python can move this drawing; it stays as it was made.") : "";
 
   root.classList.add("drillpoint-explorer");
   root.setAttribute("role", "group");
@@ -59,7 +60,7 @@ function mount(root, config, start, told, send) {
     status.root,
     make("div", { class: "scenes" }, mark, ...showing.figures),
     holding.note, still,
-    make("div", { class: "numbers" }, worked.root, table.root),
+    make("div", { class: "numbers" }, ...(config.worked.length ? [worked.root] : []), table.root),
     call.root,
   );
   // The notebook must not take arrow keys and letters typed here for its own shortcuts.
@@ -131,6 +132,9 @@ function mount(root, config, start, told, send) {
     status.say({ problem, failure: "", summary: describe(config.summary, values, units) }, !!problem);
   }
 
+  if (stuck && config.computed.length === config.scenes.length) {
+    for (const input of root.querySelectorAll(".control input, .reset, .hold")) input.disabled = true;
+  }
   if (start.first) showing.take(start.first);
   holding.set(kept, units);
   draw();
