@@ -103,9 +103,9 @@ def _wedge(notch: Stated, lip: Lip, chisel: Array, number: int) -> Tool:
     forward = np.cross(up_face, along)
     forward *= np.sign(forward @ ahead)
     opening = math.radians(notch.get("notch_angle", 90.0))
-    profile = _profile(opening, notch.get("corner_radius", 0.0), 2 * lip.radius)
+    profile = _profile(opening, notch.get("corner_radius", 0.0), 3 * lip.radius)
     placed = end + corner + profile[:, :1] * up_face + profile[:, 1:] * forward
-    ends = [placed - 1.5 * lip.radius * along, placed + 1.5 * lip.radius * along]
+    ends = [placed - 1.5 * lip.radius * along, placed + 3 * lip.radius * along]
     return _swept(f"notch {number}", profile, ends, half=number)
 
 

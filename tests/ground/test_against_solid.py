@@ -77,6 +77,7 @@ THINNED: dict[str, tuple[Stated, Stated, Stated, Stated, Stated]] = {
 # The modeller's bar has no lands that are set back.
 BODY = {"margin_height": 0.0}
 MESHED = ("plain", "conical", "bowed lips, web that thickens", "uneven planes", "uneven facets")
+MESHED_THIN = ("sharp notches", "uneven notches")
 
 
 def _said(stated: Stated) -> dict[str, Any]:
@@ -90,6 +91,18 @@ def _ground(flute: Stated, *flanks: Stated, **more: Any) -> GroundPoint:
 @cache
 def _solid(name: str) -> Solid:
     return ground_drill(*POINTS[name], facet=FACET)
+
+
+@cache
+def _thinned_solid(name: str) -> tuple[Solid, Solid]:
+    """The drill before and after it was thinned."""
+    flute, first, second, *notches = THINNED[name]
+    plain = ground_drill(flute, first, second, facet=FACET)
+    return plain, solid_notches.thinned(plain, (notches[0], notches[1]))
+
+
+def _thinning(first: Stated, second: Stated) -> dict[str, Notch]:
+    return {"thinning_1": Notch(**first), "thinning_2": Notch(**second)}
 
 
 @cache
@@ -164,11 +177,9 @@ def test_heel_clearance_agrees(name: str, lip: int) -> None:
 @pytest.mark.parametrize("name", THINNED)
 def test_every_reading_of_a_thinned_point_agrees(name: str) -> None:
     flute, first, second, *notches = THINNED[name]
-    plain = ground_drill(flute, first, second, facet=FACET)
-    solid = solid_notches.thinned(plain, (notches[0], notches[1]))
+    plain, solid = _thinned_solid(name)
     assert solid.mesh.is_watertight and len(solid.manifold.decompose()) == 1
-    thinning = dict(zip(("thinning_1", "thinning_2"), (Notch(**notch) for notch in notches), strict=True))
-    said = thinning_readings(_ground(flute, first, second, **thinning))
+    said = thinning_readings(_ground(flute, first, second, **_thinning(*notches)))
     assert said is not None
     error = facet_error(flute, FACET)
     _agree(said, solid_notches.thinned_readings(solid), error)
@@ -180,9 +191,20 @@ def test_every_reading_of_a_thinned_point_agrees(name: str) -> None:
 @pytest.mark.parametrize("name", MESHED)
 def test_the_mesh_is_the_same_body(name: str) -> None:
     flute, *flanks = POINTS[name]
-    made = _ground({**flute, **BODY}, *flanks).mesh(tolerance=MESHED_TO, length=6.5)
-    body = _solid(name).manifold.trim_by_plane((0.0, 0.0, 1.0), made.vertices[:, 2].min())
-    apart = MESHED_TO + facet_error(flute, FACET)
+    _same_body(_ground({**flute, **BODY}, *flanks), _solid(name), facet_error(flute, FACET))
+
+
+@pytest.mark.parametrize("name", MESHED_THIN)
+def test_the_mesh_of_a_thinned_point_is_the_same_body(name: str) -> None:
+    flute, first, second, *notches = THINNED[name]
+    point = _ground({**flute, **BODY}, first, second, **_thinning(*notches))
+    _same_body(point, _thinned_solid(name)[1], facet_error(flute, FACET))
+
+
+def _same_body(point: GroundPoint, solid: Solid, error: float) -> None:
+    made = point.mesh(tolerance=MESHED_TO, length=6.5)
+    body = solid.manifold.trim_by_plane((0.0, 0.0, 1.0), made.vertices[:, 2].min())
+    apart = MESHED_TO + error
     assert abs(made.volume - body.volume()) < apart * body.surface_area()
     limits = np.concatenate([made.vertices.min(axis=0), made.vertices.max(axis=0)])
     assert limits == pytest.approx(np.array(body.bounding_box()), abs=apart)
