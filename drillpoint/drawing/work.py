@@ -51,7 +51,7 @@ def across(sheet: Sheet, left: Any, right: Any, level: Any, edge: Any) -> None:
     room = right - left - ROOM_FOR_ARROWS
     turn = either(room > 0, 1, -1)
     tail = TAIL * (1 - turn) / 2
-    down = 1 if level > edge else -1
+    down = either(level > edge, 1, -1)
     for x in (left, right):
         sheet.line("thin", (x, edge + 4 * down), (x, level + OVERRUN * down))
     sheet.line("thin", (left - tail, level), (right + tail, level))

@@ -5,10 +5,12 @@ from __future__ import annotations
 from drillpoint.errors import LearnerError
 from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.explorer import Explorer
+from drillpoint.explorers.hole import HOLE
 from drillpoint.explorers.lips import LIPS
+from drillpoint.explorers.unequal import UNEQUAL
 from drillpoint.quantities import nearest
 
-EXPLORERS = {explorer.name: explorer for explorer in (LIPS, CONE)}
+EXPLORERS = {explorer.name: explorer for explorer in (LIPS, CONE, HOLE, UNEQUAL)}
 
 
 def explorer_names() -> tuple[str, ...]:

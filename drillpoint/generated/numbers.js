@@ -500,9 +500,9 @@ numbers.relations.largest_hole = {value: function value({diameter, oversize}) {
   return diameter + oversize;
 }
 , margins: function margins({diameter, oversize}) {
-  return [];
+  return [diameter - oversize];
 }
-, ...{"result": "largest_hole", "givens": ["diameter", "oversize"], "conditions": [], "formula_text": "D_h = D + D_Δ", "text": "⟦diameter⟧ + ⟦oversize⟧", "abbreviations": []}};
+, ...{"result": "largest_hole", "givens": ["diameter", "oversize"], "conditions": [{"says": "a hole {oversize} wider than the drill, {diameter}, needs a tip outside the drill; check the reading of the lip heights, or of the run-out", "allows_zero": false}], "formula_text": "D_h = D + D_Δ", "text": "⟦diameter⟧ + ⟦oversize⟧", "abbreviations": []}};
 // relation lip_height_from_angles
 numbers.relations.lip_height_from_angles = {value: function value({radius, half_angle_1, half_angle_2}) {
   const v0 = (1/180)*Math.PI;

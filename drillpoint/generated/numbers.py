@@ -2575,7 +2575,7 @@ def largest_hole(m, diameter, oversize):
 
 
 def largest_hole__margins(m, diameter, oversize):
-    return []
+    return [diameter - oversize]
 
 
 def largest_hole__cautions(m, diameter, oversize):

@@ -643,3 +643,124 @@ scenes.breakthrough = {coordinates: function coordinates({diameter, point_angle,
   return [-v8, v13, 298 - v14, Math.max(v13, v16), 298, -v11, v18 + v20, -v11 - 0.166666666666667*v9, -v11 - 0.333333333333333*v9, -v11 - v21, -v18 - v8, -v11 - 0.666666666666667*v9, -v11 - 0.833333333333333*v9, v22, v14 + 298, -v18 + v22, v18 + v22, 298 - v7, 62, 298 - v23, v24 + 62, 298 - 0.166666666666667*v6, 0.166666666666667*v6 + 298, 62 - v24, v23 + 298, v25, v16, 388, 52, 402, v7 + 320, 96.5000000000000, 102, v7 + 317.4, 91.0000000000000, v7 + 322.6, 58, 31.0000000000000, v19 + v27 + 288.0, 36, -v27 + v7 + 308.0, v28 + v29, 36.0 - v30, v30 + 36.0, v25 - v28, 27, v20 + 4*v31, 5.0*v31 + v32, -v33, v35 - v37, -v10 - v35 + 398.0, v32 + v38, -v12 + v39, -v33 - v38, -v11 - v39, v29 + 4*v40, 5.0*v40 + v41, 4*v42 + 298, v41 + 5.0*v42, -v43, v44 + v46 + 378.0, 398.0 - v46, v41 + v47, v44 + v48 + 388, -v43 - v47, 388 - v48, 197.0 - v7, 182.0 - v7, 175.0 - v7, 376 - v49, 395 - v49, v52, 223.0 - v7, v53, 208.0 - v7, 201.0 - v7, v53 - 12, v53 + 7, v22 + 4*v54, 5.0*v54 + v55, 4*v56 + 298, v55 + 5.0*v56, v55, -v37 + v58, 398.0 - v58, v55 + v59, -v12 + v60, v55 - v59, 388 - v60, -v21 - v51, v7 + 377.0, v7 + 392.0, v7 + 399.0, 376 - v61, 395 - v61, v5];
 }
 , ...{"name": "breakthrough", "title": "A drill coming through a plate, cut open along its axis", "width": 580, "height": 480, "bar": {"x": 24.0, "y": 456.0, "longest": 110.0, "scale": 95}, "shapes": [{"style": "section", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 0, 5, "C", 6, 7, 6, 8, 0, 9, "C", 10, 11, 10, 12, 0, 1, "Z"]}, {"style": "fine", "steps": ["M", 0, 5, "C", 6, 7, 6, 8, 0, 9, "C", 10, 11, 10, 12, 0, 1]}, {"style": "edge", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 0, 5]}, {"style": "section", "steps": ["M", 13, 1, "L", 14, 1, 14, 3, 4, 5, 13, 5, "C", 15, 7, 15, 8, 13, 9, "C", 16, 11, 16, 12, 13, 1, "Z"]}, {"style": "fine", "steps": ["M", 13, 5, "C", 15, 7, 15, 8, 13, 9, "C", 16, 11, 16, 12, 13, 1]}, {"style": "edge", "steps": ["M", 13, 1, "L", 14, 1, 14, 3, 4, 5, 13, 5]}, {"style": "land", "steps": ["M", 17, 18, "C", 19, 20, 21, 20, 4, 18, "C", 22, 23, 24, 23, 25, 18, "L", 25, 26, 4, 5, 17, 26, "Z"]}, {"style": "fine", "steps": ["M", 17, 18, "C", 19, 20, 21, 20, 4, 18, "C", 22, 23, 24, 23, 25, 18]}, {"style": "edge", "steps": ["M", 25, 18, "L", 25, 26]}, {"style": "edge", "steps": ["M", 17, 18, "L", 17, 26]}, {"style": "edge", "steps": ["M", 17, 26, "L", 25, 26]}, {"style": "lip", "steps": ["M", 25, 26, "L", 4, 5, 17, 26]}, {"style": "swept", "steps": ["M", 17, 3, "L", 17, 5, 4, 27, 25, 5, 25, 3]}, {"style": "swept", "steps": ["M", 17, 5, "L", 25, 5]}, {"style": "centre", "steps": ["M", 4, 28, "L", 4, 29]}, {"style": "motion", "steps": ["M", 30, 18, "L", 30, 31]}, {"style": "arrow", "steps": ["M", 30, 32, "L", 33, 34, 35, 34, "Z"]}, {"style": "thin", "steps": ["M", 17, 36, "L", 17, 37]}, {"style": "thin", "steps": ["M", 25, 36, "L", 25, 37]}, {"style": "thin", "steps": ["M", 38, 39, "L", 40, 39]}, {"style": "arrow", "steps": ["M", 17, 39, "L", 41, 42, 41, 43, "Z"]}, {"style": "arrow", "steps": ["M", 25, 39, "L", 44, 43, 44, 42, "Z"]}, {"style": "value", "x": 4, "y": 45, "anchor": "middle", "parts": "Ø{diameter}", "of": "diameter", "hidden": "Ø ?"}, {"style": "thin", "steps": ["M", 46, 1, "L", 47, 1]}, {"style": "thin", "steps": ["M", 46, 5, "L", 47, 5]}, {"style": "thin", "steps": ["M", 48, 49, "L", 48, 50]}, {"style": "arrow", "steps": ["M", 48, 1, "L", 51, 52, 53, 52, "Z"]}, {"style": "arrow", "steps": ["M", 48, 5, "L", 53, 54, 51, 54, "Z"]}, {"style": "thin", "steps": ["M", 55, 5, "L", 56, 5]}, {"style": "thin", "steps": ["M", 57, 27, "L", 58, 27]}, {"style": "thin", "steps": ["M", 59, 60, "L", 59, 61]}, {"style": "arrow", "steps": ["M", 59, 5, "L", 62, 63, 64, 63, "Z"]}, {"style": "arrow", "steps": ["M", 59, 27, "L", 64, 65, 62, 65, "Z"]}, {"style": "thin", "steps": ["M", 48, 9, "L", 66, 9, 67, 9]}, {"style": "term", "x": 68, "y": 69, "anchor": "end", "parts": "thickness"}, {"style": "value", "x": 68, "y": 70, "anchor": "end", "parts": "{sheet_thickness}", "of": "sheet_thickness", "hidden": "?"}, {"style": "thin", "steps": ["M", 59, 71, "L", 72, 73, 74, 73]}, {"style": "term", "x": 75, "y": 76, "anchor": "end", "parts": "point height"}, {"style": "value", "x": 75, "y": 77, "anchor": "end", "parts": "{point_height}", "of": "point_height", "hidden": "?"}, {"style": "thin", "steps": ["M", 78, 1, "L", 79, 1]}, {"style": "thin", "steps": ["M", 80, 27, "L", 81, 27]}, {"style": "thin", "steps": ["M", 82, 83, "L", 82, 84]}, {"style": "arrow", "steps": ["M", 82, 1, "L", 85, 86, 87, 86, "Z"]}, {"style": "arrow", "steps": ["M", 82, 27, "L", 87, 88, 85, 88, "Z"]}, {"style": "thin", "steps": ["M", 82, 89, "L", 90, 89, 91, 89]}, {"style": "term", "x": 92, "y": 93, "anchor": "start", "parts": "travel until out"}, {"style": "value", "x": 92, "y": 94, "anchor": "start", "parts": "{travel_through}", "of": "travel_through", "hidden": "?"}], "words": [{"parts": "A drill coming through a plate, cut open along its axis, as the tip comes out. "}, {"parts": "Drill diameter {diameter}", "of": "diameter", "hidden": "Drill diameter not told"}, {"parts": ", point angle {point_angle}", "of": "point_angle", "hidden": ", point angle not told"}, {"parts": ". The plate is {sheet_thickness} thick", "of": "sheet_thickness", "hidden": ". The thickness is not told"}, {"parts": ", the point {point_height} high", "of": "point_height", "hidden": ", nor the point height"}, {"parts": ": thickness over point height {sheet_cover}, ", "of": "sheet_cover", "judged": "sheet_cover", "low": 1.0, "high": 1000000000.0, "below": "so the tip is out before the corners are in, and nothing guides the drill: it may grab; clamp the work on a backing piece", "within": "so the corners are in before the tip comes out"}, {"parts": ". From first touch the drill goes {travel_through} until its corners are out (double chain line).", "of": "travel_through", "hidden": ". How far the drill goes until its corners are out is not told."}]}};
+// scene unequal_lips
+scenes.unequal_lips = {coordinates: function coordinates({diameter, point_angle, lip_height_difference, point_offset, oversize}) {
+  const v0 = (1/2)*diameter;
+  const v1 = point_offset + v0;
+  const v2 = (1/360)*Math.PI*point_angle;
+  const v3 = Math.tan(v2);
+  const v4 = Math.min(176*v3/v1, 176/(diameter + 2*point_offset));
+  const v5 = v1*v4;
+  const v6 = v5 - 260;
+  const v7 = 1/v3;
+  const v8 = v5*v7;
+  const v9 = v5 + 294;
+  const v10 = v5 + 328;
+  const v11 = v8 + 68;
+  const v12 = 5.0*v11/Math.sqrt(Math.pow(v11, 2));
+  const v13 = (1/2)*v8;
+  const v14 = 0.666666666666667*v5;
+  const v15 = 2*v5;
+  const v16 = -v15 - 68;
+  const v17 = 5.0*v16/Math.sqrt(Math.pow(v16, 2));
+  const v18 = -v11;
+  const v19 = 5.0*v18/Math.sqrt(Math.pow(v18, 2));
+  const v20 = -v5;
+  const v21 = -point_offset + v0;
+  const v22 = v21*v4;
+  const v23 = v22 + v5;
+  const v24 = 5.0*v23/Math.sqrt(Math.pow(v23, 2));
+  const v25 = (1/2)*v22;
+  const v26 = -v25;
+  const v27 = (1/2)*v5;
+  const v28 = v27 + 294;
+  const v29 = v22*v7;
+  const v30 = v29 - 338;
+  const v31 = point_offset*v4;
+  const v32 = v31 + 294;
+  const v33 = -v22;
+  const v34 = ((v23 - 34.0 > 0) ? (
+   1
+)
+: (
+   -1
+));
+  const v35 = 10.0*v34;
+  const v36 = v5 + 304.0;
+  const v37 = 11.0*v34;
+  const v38 = v33 + 294;
+  const v39 = 2.6*v34;
+  const v40 = ((v31 - 34.0 > 0) ? (
+   1
+)
+: (
+   -1
+));
+  const v41 = 10.0*v40;
+  const v42 = 11.0*v40;
+  const v43 = 2.6*v40;
+  const v44 = ((v8 > -86) ? (
+   1
+)
+: (
+   -1
+));
+  const v45 = -v8;
+  const v46 = v45 + 338;
+  const v47 = ((v15 - 34.0 > 0) ? (
+   1
+)
+: (
+   -1
+));
+  const v48 = 10.0*v47;
+  const v49 = 11.0*v47;
+  const v50 = 2.6*v47;
+  const v51 = v5 + 58;
+  const v52 = ((v5 < -v51) ? (
+   1
+)
+: (
+   -1
+));
+  const v53 = v20 + 236;
+  const v54 = ((v5 < v22 - 58) ? (
+   1
+)
+: (
+   -1
+));
+  const v55 = v5 - 236;
+  const v56 = ((v29 + v45 < -34.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v57 = 10.0*v56;
+  const v58 = 2.6*v56;
+  const v59 = 11.0*v56;
+  const v60 = v25*v7;
+  const v61 = v13 - 338;
+  const v62 = v13 + v60;
+  const v63 = -v27 - 46;
+  const v64 = v63/Math.sqrt(Math.pow(v63, 2));
+  const v65 = 2.6*v64;
+  const v66 = v25 - 294;
+  const v67 = v60 - 338;
+  const v68 = -v67;
+  const v69 = Math.max(v68, 367.0 - v62);
+  const v70 = v26 + v51;
+  const v71 = -v67 - v69;
+  const v72 = Math.pow(Math.pow(v70, 2) + Math.pow(v71, 2), -1/2);
+  const v73 = v71*v72;
+  const v74 = 2.6*v73;
+  const v75 = v70*v72;
+  const v76 = v66 + 11.0*v75;
+  const v77 = 2.6*v75;
+  const v78 = v67 + 11.0*v73;
+  const v79 = 1/Math.sin(v2);
+  const v80 = 2*lip_height_difference;
+  return [-v6, 292 - v8, 294 - v5, 338 - v8, 294, 338, v9, v10, v10 - v12, 303.333333333333 - 0.833333333333333*v8, 314.666666666667 - 0.666666666666667*v8, 326 - v13, v10 + v12, 337.333333333333 - 0.333333333333333*v8, 348.666666666667 - 0.166666666666667*v8, 360, v14 + 316.666666666667, v17 + 360, 0.333333333333333*v5 + 305.333333333333, 282.666666666667 - 0.333333333333333*v5, 360 - v17, 271.333333333333 - v14, -v19 - v6, 348.666666666667 - 0.166666666666667*v8, 337.333333333333 - 0.333333333333333*v8, v19 + v20 + 260, 314.666666666667 - 0.666666666666667*v8, 294 - v22, 62, -0.833333333333333*v22 + 0.166666666666667*v5 + 294, v24 + 62, -0.666666666666667*v22 + 0.333333333333333*v5 + 294, v26 + v28, -0.333333333333333*v22 + 0.666666666666667*v5 + 294, 62 - v24, -0.166666666666667*v22 + 0.833333333333333*v5 + 294, -v30, 54, 394, v32, 58, 33.0000000000000, v33 + v35 + 284.0, 38, -v35 + v36, v37 + v38, 38.0 - v39, v39 + 38.0, -v37 + v9, 29, 372, 391.000000000000, v41 + 284.0, 386, v31 - v41 + 304.0, v42 + 294, 386.0 - v43, v43 + 386.0, v32 - v42, v5 + 307.0, v5 + 322.0, v5 + 329.0, 374, 393, 4*v44 + v46, 5.0*v44 + 424, v20 + v48 + 284.0, 424, v36 - v48, v20 + v49 + 294, 424.0 - v50, v50 + 424.0, -v49 + v9, 444, 463, 4*v52 + v9, 5.0*v52 + v53, v38 + 4*v54, v53 + 5.0*v54, -v55, v45 + v57 + 328.0, -v29 - v57 + 348.0, v53 + v58, v46 + v59, -v55 - v58, -v30 - v59, -v60 - v61, 223.0 - v5, 315.0 - v62, 208.0 - v5, 201.0 - v5, 303.0 - v62, 322.0 - v62, v28, -v61, v5 + 340, v5 + 355.0, v28 - 11.0*v64, -v13 + v65 + 338, -v61 - v65, v5 + 362.0, 345 - v13, -v66, v68, v69, 221.0 - v5, -v74 - v76, v77 - v78, v74 - v76, -v77 - v78, 214.0 - v5, v69 - 12, v69 + 7, 84, 274 - v5, 259.0 - v5, 252.0 - v5, 72, v5 + 314, v5 + 336.0, v1*v79, v21*v79, lip_height_difference/diameter, v80, -oversize + v80, v4];
+}
+, ...{"name": "unequal_lips", "title": "A drill with lips of unequal height in its hole, square to the lips", "width": 580, "height": 480, "bar": {"x": 24.0, "y": 456.0, "longest": 90.0, "scale": 125}, "shapes": [{"style": "section", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 6, 3, 6, 1, 7, 1, "C", 8, 9, 8, 10, 7, 11, "C", 12, 13, 12, 14, 7, 15, "C", 16, 17, 18, 17, 4, 15, "C", 19, 20, 21, 20, 0, 15, "C", 22, 23, 22, 24, 0, 11, "C", 25, 26, 25, 9, 0, 1, "Z"]}, {"style": "fine", "steps": ["M", 7, 1, "C", 8, 9, 8, 10, 7, 11, "C", 12, 13, 12, 14, 7, 15, "C", 16, 17, 18, 17, 4, 15, "C", 19, 20, 21, 20, 0, 15, "C", 22, 23, 22, 24, 0, 11, "C", 25, 26, 25, 9, 0, 1]}, {"style": "edge", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 6, 3, 6, 1, 7, 1]}, {"style": "edge", "steps": ["M", 2, 1, "L", 6, 1]}, {"style": "edge", "steps": ["M", 2, 3, "L", 6, 3]}, {"style": "land", "steps": ["M", 27, 28, "C", 29, 30, 31, 30, 32, 28, "C", 33, 34, 35, 34, 6, 28, "L", 6, 3, 4, 5, 27, 36, "Z"]}, {"style": "fine", "steps": ["M", 27, 28, "C", 29, 30, 31, 30, 32, 28, "C", 33, 34, 35, 34, 6, 28]}, {"style": "edge", "steps": ["M", 6, 28, "L", 6, 3]}, {"style": "edge", "steps": ["M", 27, 28, "L", 27, 36]}, {"style": "lip", "steps": ["M", 4, 5, "L", 6, 3]}, {"style": "lip", "steps": ["M", 4, 5, "L", 27, 36]}, {"style": "centre", "steps": ["M", 4, 37, "L", 4, 38]}, {"style": "centre", "steps": ["M", 39, 37, "L", 39, 38]}, {"style": "thin", "steps": ["M", 27, 40, "L", 27, 41]}, {"style": "thin", "steps": ["M", 6, 40, "L", 6, 41]}, {"style": "thin", "steps": ["M", 42, 43, "L", 44, 43]}, {"style": "arrow", "steps": ["M", 27, 43, "L", 45, 46, 45, 47, "Z"]}, {"style": "arrow", "steps": ["M", 6, 43, "L", 48, 47, 48, 46, "Z"]}, {"style": "value", "x": 39, "y": 49, "anchor": "middle", "parts": "drill Ø{diameter}", "of": "diameter", "hidden": "drill Ø ?"}, {"style": "thin", "steps": ["M", 4, 50, "L", 4, 51]}, {"style": "thin", "steps": ["M", 39, 50, "L", 39, 51]}, {"style": "thin", "steps": ["M", 52, 53, "L", 54, 53]}, {"style": "arrow", "steps": ["M", 4, 53, "L", 55, 56, 55, 57, "Z"]}, {"style": "arrow", "steps": ["M", 39, 53, "L", 58, 57, 58, 56, "Z"]}, {"style": "thin", "steps": ["M", 6, 53, "L", 59, 53, 60, 53]}, {"style": "term", "x": 61, "y": 62, "anchor": "start", "parts": "tip off the axis"}, {"style": "value", "x": 61, "y": 63, "anchor": "start", "parts": "{point_offset}", "of": "point_offset", "hidden": "?"}, {"style": "thin", "steps": ["M", 39, 53, "L", 6, 53]}, {"style": "thin", "steps": ["M", 2, 64, "L", 2, 65]}, {"style": "thin", "steps": ["M", 6, 64, "L", 6, 65]}, {"style": "thin", "steps": ["M", 66, 67, "L", 68, 67]}, {"style": "arrow", "steps": ["M", 2, 67, "L", 69, 70, 69, 71, "Z"]}, {"style": "arrow", "steps": ["M", 6, 67, "L", 72, 71, 72, 70, "Z"]}, {"style": "value", "x": 4, "y": 73, "anchor": "middle", "parts": "hole at most Ø{largest_hole}", "of": "largest_hole", "hidden": "hole Ø ?"}, {"style": "term", "x": 4, "y": 74, "anchor": "middle", "parts": "at most {oversize} wider", "of": "oversize", "hidden": "how much wider?"}, {"style": "thin", "steps": ["M", 75, 3, "L", 76, 3]}, {"style": "thin", "steps": ["M", 77, 36, "L", 78, 36]}, {"style": "thin", "steps": ["M", 79, 80, "L", 79, 81]}, {"style": "arrow", "steps": ["M", 79, 3, "L", 82, 83, 84, 83, "Z"]}, {"style": "arrow", "steps": ["M", 79, 36, "L", 84, 85, 82, 85, "Z"]}, {"style": "thin", "steps": ["M", 79, 86, "L", 87, 88, 89, 88]}, {"style": "term", "x": 90, "y": 91, "anchor": "end", "parts": "lips differ by"}, {"style": "value", "x": 90, "y": 92, "anchor": "end", "parts": "{lip_height_difference}", "of": "lip_height_difference", "hidden": "?"}, {"style": "thin", "steps": ["M", 93, 94, "L", 95, 94, 96, 94]}, {"style": "arrow", "steps": ["M", 93, 94, "L", 97, 98, 97, 99, "Z"]}, {"style": "term", "x": 100, "y": 11, "anchor": "start", "parts": "longer lip"}, {"style": "value", "x": 100, "y": 101, "anchor": "start", "parts": "{longer_lip}", "of": "point_offset", "hidden": "?"}, {"style": "thin", "steps": ["M", 102, 103, "L", 79, 104, 105, 104]}, {"style": "arrow", "steps": ["M", 102, 103, "L", 106, 107, 108, 109, "Z"]}, {"style": "term", "x": 110, "y": 111, "anchor": "end", "parts": "shorter lip"}, {"style": "value", "x": 110, "y": 112, "anchor": "end", "parts": "{shorter_lip}", "of": "point_offset", "hidden": "?"}, {"style": "thin", "steps": ["M", 4, 113, "L", 114, 113, 115, 113]}, {"style": "term", "x": 116, "y": 117, "anchor": "end", "parts": "axis of the hole"}, {"style": "thin", "steps": ["M", 39, 113, "L", 118, 113, 61, 113]}, {"style": "term", "x": 119, "y": 117, "anchor": "start", "parts": "axis of the drill"}], "words": [{"parts": "A drill with lips of unequal height in its hole, square to the lips, in true proportions. "}, {"parts": "Drill diameter {diameter}", "of": "diameter", "hidden": "Drill diameter not told"}, {"parts": ", point angle {point_angle}", "of": "point_angle", "hidden": ", point angle not told"}, {"parts": ". One lip stands {lip_height_difference} ahead of the other", "of": "lip_height_difference", "hidden": ". The difference of the lip heights is not told", "judged": "difference_share", "low": 0.015, "high": 1000000000.0, "below": " (too little to see well here; give a larger one to see what it does)"}, {"parts": ". So the tip lies {point_offset} beside the drill axis; the lips are {longer_lip} and {shorter_lip} long", "of": "point_offset", "hidden": ". How far the tip lies beside the drill axis is not told"}, {"parts": ". Turning about its tip, the drill makes a hole of at most {largest_hole}", "of": "largest_hole", "hidden": ". How wide the hole gets is not told"}, {"parts": ", {oversize} wider than itself", "of": "oversize", "judged": "rule_error", "low": -1e-06, "high": 1e-06, "below": "; the rule “twice the height difference” would say {by_the_rule}, too little", "above": "; the rule “twice the height difference” would say {by_the_rule}, too much"}, {"parts": ". Guided by its margins or a bush it cuts less."}], "numbers": [{"name": "longer_lip", "place": 120, "like": "lip_length"}, {"name": "shorter_lip", "place": 121, "like": "lip_length"}, {"name": "difference_share", "place": 122, "like": "web_ratio"}, {"name": "by_the_rule", "place": 123, "like": "oversize"}, {"name": "rule_error", "place": 124, "like": "oversize"}]}};

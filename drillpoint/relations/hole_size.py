@@ -163,6 +163,13 @@ largest_hole = Relation(
     ),
     sources=_DRAWING,
     limits=(Limit("oversize", lambda s, sp: sp.Integer(0), lambda s, sp: s.diameter, "a true drill"),),
+    conditions=(
+        Condition(
+            lambda s, sp: s.diameter - s.oversize,
+            "a hole {oversize} wider than the drill, {diameter}, needs a tip outside the drill; check the reading of "
+            "the lip heights, or of the run-out",
+        ),
+    ),
 )
 
 
