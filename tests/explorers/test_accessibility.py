@@ -6,7 +6,7 @@ from importlib import resources
 import pytest
 from playwright.sync_api import expect
 
-from drillpoint.explorers import explorer_names, standalone_page
+from drillpoint.explorers import explore, explorer_names, standalone_page
 
 AXE = resources.files("axe_core_python").joinpath("axe.min.js").read_text(encoding="utf-8")
 LEAST_CONTRAST = 3.0  # of lines against what they lie on: WCAG 2.1, 1.4.11, from memory
@@ -45,6 +45,18 @@ def test_axe_finds_nothing_in_a_held_drill_and_a_refused_number(open_explorer, s
     box.press("Enter")
     expect(page.get_by_role("status")).to_contain_text("cannot be read")
     assert violations(page) == []
+
+
+@pytest.mark.parametrize("name", explorer_names())
+def test_axe_finds_nothing_in_what_an_export_shows(browser, name):
+    widget = explore(name, key="axe")
+    shown = widget._repr_mimebundle_()[0]["text/html"]
+    widget.close()
+    page = browser.new_page()
+    page.set_content(f"<!doctype html><html lang=en><title>lesson</title><main><h1>Lesson</h1>{shown}</main></html>")
+    assert page.locator("img").evaluate("e => e.complete && e.naturalWidth > 0")
+    assert violations(page) == []
+    page.close()
 
 
 def test_axe_would_find_a_slider_without_a_name_and_pale_text(browser):
