@@ -219,6 +219,18 @@ class Sheet:
         self.arrow(polar(centre, radius, end), heading(end + quarter))
         return polar(centre, radius, start + sweep / 2)
 
+    def narrow_angle(self, centre: Point, radius: Any, start: Any, sweep: Any) -> Point:
+        """As `angle`, for one that may be too narrow: its arrows stand outside it, on tails. Returns the arc's start.
+
+        The sweep may come down to 0.
+        """
+        tail = TAIL / radius
+        self.arc("thin", centre, radius, start - tail, sweep + 2 * tail)
+        quarter = self._half_turn(start) / 2 - ARROW_LENGTH / (2 * radius)
+        self.arrow(polar(centre, radius, start), heading(start + quarter))
+        self.arrow(polar(centre, radius, start + sweep), heading(start + sweep - quarter))
+        return polar(centre, radius, start - tail)
+
     def bar(self, at: tuple[float, float], longest: float, pixels_per_mm: Any) -> Bar:
         """A scale bar that starts at a place in the frame and is at most so long."""
         return Bar(*at, longest, self.place(pixels_per_mm))
