@@ -9,9 +9,12 @@ from drillpoint.course import read_number
 from drillpoint.course.reading import ReadingError
 from drillpoint.drawing.draw import facts
 from drillpoint.drawing.showing import bar_length, fraction, show
+from drillpoint.errors import LearnerError
+from drillpoint.explorers.find import EXPLORERS
 from drillpoint.explorers.lips import LIPS
 from drillpoint.explorers.script import page_script, script, widget_module
 from drillpoint.relations import BOOK
+from tests.explorers.test_labels import corners
 
 
 def run(browser, expression, argument=None):
@@ -78,6 +81,23 @@ def test_values_and_worked_lines_are_those_of_the_relations(browser, start):
         {"names": LIPS.worked, "values": values},
     )
     assert lines == [BOOK[n].worked(**{given: values[given] for given in BOOK[n].givens}).text for n in LIPS.worked]
+
+
+@pytest.mark.parametrize("explorer", EXPLORERS.values(), ids=EXPLORERS)
+def test_both_languages_agree_wherever_the_sliders_stand(browser, explorer):
+    states = corners(explorer)
+    asked = {"config": explorer.as_data(), "states": states}
+    theirs = run(browser, "argument.states.map((state) => work(argument.config, state, 'mm'))", asked)
+    for state, found in zip(states, theirs, strict=True):
+        try:
+            values = explorer.values(state)
+        except LearnerError as refused:
+            # The sentence is the same; only what may have been meant is Python's alone.
+            assert found["problem"]
+            assert found["problem"][:20] == str(refused)[:20], state
+        else:
+            assert found["problem"] == "", state
+            assert found["values"] == pytest.approx(values, rel=1e-9, abs=1e-9)
 
 
 def test_a_worked_line_in_inches_holds_in_inches(browser):
