@@ -72,7 +72,7 @@ def _diameter(sheet: Sheet) -> None:
     x, y = CENTRE
     left = (sp.Integer(-1), sp.Integer(0))
     middle = sheet.dimension((x, y - RADIUS), (x, y + RADIUS), left, RADIUS + 64, opening=13)
-    sheet.label("value", (middle[0], middle[1] + 6), "middle", "Ø{diameter}", "diameter", "Ø ?")
+    sheet.written(middle, "Ø{diameter}", "diameter", "Ø ?")
 
 
 def _web(sheet: Sheet) -> None:

@@ -130,7 +130,7 @@ def _dimensions(sheet: Sheet, seen: _View, corner: Point) -> tuple[Point, Point]
     )
     x, y = CENTRE
     half = sheet.dimension((x, y - RADIUS), (x, y + RADIUS), (-1.0, 0.0), RADIUS + 64, opening=13)
-    sheet.label("value", (half[0], half[1] + 6), "middle", "Ø{diameter}", "diameter", "Ø ?")
+    sheet.written(half, "Ø{diameter}", "diameter", "Ø ?")
     _web(sheet, first, second)
     forward = towards(second, first)
     outside = (forward[1], -forward[0]) if seen.up > 0 else (-forward[1], forward[0])

@@ -125,6 +125,10 @@ class Sheet:
         self.label("term", (at[0], at[1] - 4), anchor, term)
         self.label("value", (at[0], at[1] + 15), anchor, parts, of, hidden)
 
+    def written(self, line: Point, parts: str, of: str = "", hidden: str = "?", *, above: bool = False) -> None:
+        """A value on the middle of its dimension line, which leaves an opening there, or above a level one."""
+        self.label("value", (line[0], line[1] - 7 if above else line[1] + 6), "middle", parts, of, hidden)
+
     def leader(
         self, target: Point, elbow: Point, term: str, parts: str, of: str = "", hidden: str = "?",
         *, left: bool = False, end: str = "",

@@ -221,7 +221,7 @@ def _diameter(sheet: Sheet) -> None:
         sheet.line("thin", (x + side * RADIUS, top + GAP), (x + side * RADIUS, below + OVERRUN))
         sheet.arrow((x + side * RADIUS, below), (sp.Integer(side), sp.Integer(0)))
     sheet.line("thin", (x - RADIUS, below), (x + RADIUS, below))
-    sheet.label("value", (x, below - 7), "middle", "Ø{diameter}", "diameter", "Ø ?")
+    sheet.written((x, below), "Ø{diameter}", "diameter", "Ø ?", above=True)
 
 
 def _words() -> list[Sentence]:
