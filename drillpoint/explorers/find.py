@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from drillpoint.errors import LearnerError
+from drillpoint.explorers.chip import CHIP
 from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.hole import HOLE
@@ -11,7 +12,7 @@ from drillpoint.explorers.thinning import THINNING
 from drillpoint.explorers.unequal import UNEQUAL
 from drillpoint.quantities import nearest
 
-EXPLORERS = {explorer.name: explorer for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING)}
+EXPLORERS = {explorer.name: explorer for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING, CHIP)}
 
 
 def explorer_names() -> tuple[str, ...]:
