@@ -22,7 +22,7 @@ def answer(explorer: Explorer, question: Mapping[str, Any]) -> dict[str, Any]:
     a step of a slider costs a list of numbers.
     """
     state = question["state"]
-    reply = {"asked": question.get("asked", 0), "state": state}
+    reply = {"asked": question.get("asked", ""), "state": state}
     try:
         has = question.get("has", {})
         drawn = drawings(explorer, state, explorer.computed)

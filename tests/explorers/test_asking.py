@@ -136,7 +136,30 @@ def test_an_error_in_python_is_shown(notebook):
 def test_without_an_answer_the_first_picture_stands_and_it_is_said(notebook):
     page = notebook(lambda question: {"asked": -1})
     expect(described(page)).to_have_attribute("aria-label", draw(NAME, **CONE.start).alt)
-    expect(page.get_by_role("status")).to_contain_text("Python does not answer", timeout=12_000)
+    expect(page.get_by_role("status")).to_contain_text("Python is busy or has stopped", timeout=12_000)
+
+
+def test_an_answer_that_comes_late_is_still_taken(notebook):
+    page = notebook()
+    page.wait_for_function("window.asked.length === 1 && window.answers.length === 0")
+    page.evaluate("window.pause = true")
+    tilt(page).focus()
+    page.keyboard.press("ArrowRight")
+    expect(page.get_by_role("status")).to_contain_text("Python is busy", timeout=12_000)
+    page.evaluate("window.answerNow()")
+    expect(described(page)).to_have_attribute("aria-label", draw(NAME, **{**CONE.start, "cone_tilt": 34.5}).alt)
+    expect(page.get_by_role("status")).not_to_contain_text("busy")
+
+
+def test_an_answer_to_another_view_is_not_taken(notebook):
+    def reply(question):
+        other = {**CONE.start, "cone_tilt": 37.0}
+        return answer(CONE, {**question, "asked": "another view-1", "state": other})
+
+    page = notebook(reply)
+    page.wait_for_function("window.asked.length === 1 && window.answers.length === 0")
+    page.wait_for_timeout(100)
+    assert described(page).get_attribute("aria-label") == draw(NAME, **CONE.start).alt
 
 
 def test_the_held_drill_stays_while_python_draws_another(notebook):

@@ -4,7 +4,9 @@ const PATIENCE = 8000; // ms without an answer before the learner is told
 
 // send(question): to Python. answered(answer), silent(): what is done then.
 function makeAsking(send, answered, silent) {
-  let [asked, waiting, newest, timer] = [0, false, null, 0];
+  // A widget may be shown twice; each view knows its own questions.
+  const view = Math.random().toString(36).slice(2);
+  let [count, asked, waiting, newest, timer] = [0, "", false, null, 0];
 
   function ask(question) {
     newest = question;
@@ -13,7 +15,7 @@ function makeAsking(send, answered, silent) {
   function next() {
     if (!newest) return;
     waiting = true;
-    asked += 1;
+    asked = `${view}-${(count += 1)}`;
     send({ ...newest, asked });
     newest = null;
     clearTimeout(timer);

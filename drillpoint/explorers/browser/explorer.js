@@ -2,7 +2,7 @@
 
 const SAID_EVERY = 700; // ms between two announcements to a screen reader
 const SYNC_AFTER = 150; // ms of rest before the kernel is told
-const SILENT = "Python does not answer, so the drawing is of an earlier drill. Run the cell again.";
+const SILENT = "Python is busy or has stopped, so the drawing is of an earlier drill. If it stays so, run the cell again.";
 
 // start: {state, units, held, first}. told(state, units, held): called when the drill has come to rest.
 // send(question): to Python, where there is one.
