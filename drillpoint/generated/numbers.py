@@ -87,6 +87,14 @@ TEMPLATES = {
             ]
         ]
     },
+    "corner_radius": {
+        "formula_text": "r = D/2",
+        "formula_latex": "r = \\frac{D}{2}",
+        "text": "⟦diameter⟧/2",
+        "latex": "\\frac{⟦diameter⟧}{2}",
+        "abbreviations": [],
+        "where": []
+    },
     "chisel_edge_length": {
         "formula_text": "C = W/sin ψ",
         "formula_latex": "C = \\frac{W}{\\sin{\\left(\\psi \\right)}}",
@@ -1128,6 +1136,22 @@ def lip_length__by__web(m, diameter, point_angle, web, chisel_edge_angle):
 def lip_length__by__chisel_edge_angle(m, diameter, point_angle, web, chisel_edge_angle):
     v0 = (1/360)*m.pi
     return v0*web*(-1 - 1/m.tan((1/180)*m.pi*chisel_edge_angle)**2)/m.sin(point_angle*v0)
+
+
+def corner_radius(m, diameter):
+    return (1/2)*diameter
+
+
+def corner_radius__margins(m, diameter):
+    return []
+
+
+def corner_radius__cautions(m, diameter):
+    return []
+
+
+def corner_radius__by__diameter(m, diameter):
+    return 1/2
 
 
 def chisel_edge_length(m, web, chisel_edge_angle):

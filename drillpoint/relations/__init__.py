@@ -60,7 +60,7 @@ from drillpoint.relations.hole_size import (
     point_offset,
     rolled_reading,
 )
-from drillpoint.relations.lips import lip_length, point_height
+from drillpoint.relations.lips import corner_radius, lip_length, point_height
 from drillpoint.relations.rake import lip_inclination, normal_rake, orthogonal_rake
 from drillpoint.relations.regrind import (
     stock_for_angle_change,
@@ -120,6 +120,7 @@ __all__ = [
     "chisel_edge_rake",
     "chisel_ratio",
     "chisel_thrust_factor",
+    "corner_radius",
     "countersink_angle",
     "countersink_depth",
     "drilling_time",

@@ -42,6 +42,25 @@ point_height = Relation(
     stands_in=True,
 )
 
+corner_radius = Relation(
+    name="corner_radius",
+    result="radius",
+    givens=("diameter",),
+    says="the outer corner, where the lip ends, lies half the drill diameter from the axis",
+    formula=lambda s, sp: s.diameter / 2,
+    steps=(
+        read_off(
+            "Look at the point from the tip. The circle through both outer corners has the drill diameter: two radii.",
+            lambda s, sp: 2 * s.radius,
+            lambda s, sp: s.diameter,
+        ),
+        follow("Halve both sides.", lambda s, sp: s.radius, lambda s, sp: s.diameter / 2),
+    ),
+    assumptions=("The place on the lip that is looked at is the outer corner.",),
+    sources=("Follows from the drawing alone.",),
+    limits=(Limit("diameter", lambda s, sp: sp.Integer(0), lambda s, sp: sp.Integer(0), "no drill, no corner"),),
+)
+
 lip_length = Relation(
     name="lip_length",
     result="lip_length",
@@ -124,4 +143,4 @@ lip_length = Relation(
     ),
 )
 
-CHAPTER: tuple[Relation, ...] = (point_height, lip_length)
+CHAPTER: tuple[Relation, ...] = (point_height, lip_length, corner_radius)
