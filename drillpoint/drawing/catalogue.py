@@ -2,7 +2,17 @@
 
 from __future__ import annotations
 
-STATED: tuple[str, ...] = ("end_view", "side_view", "hole", "spot", "breakthrough", "unequal_lips", "thinning", "chip")
+STATED: tuple[str, ...] = (
+    "end_view",
+    "side_view",
+    "hole",
+    "spot",
+    "breakthrough",
+    "unequal_lips",
+    "thinning",
+    "chip",
+    "web_along_flute",
+)
 """Scenes stated in symbols: `build()` gives the scene and the expressions of its coordinates."""
 
 COMPUTED: tuple[str, ...] = ("ground_end_view",)

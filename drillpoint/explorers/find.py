@@ -8,11 +8,12 @@ from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.hole import HOLE
 from drillpoint.explorers.lips import LIPS
+from drillpoint.explorers.shortening import SHORTENING
 from drillpoint.explorers.thinning import THINNING
 from drillpoint.explorers.unequal import UNEQUAL
 from drillpoint.quantities import nearest
 
-EXPLORERS = {explorer.name: explorer for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING, CHIP)}
+EXPLORERS = {explorer.name: explorer for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING, CHIP, SHORTENING)}
 
 
 def explorer_names() -> tuple[str, ...]:
