@@ -12,6 +12,7 @@ STATED: tuple[str, ...] = (
     "thinning",
     "chip",
     "web_along_flute",
+    "unequal_angles",
 )
 """Scenes stated in symbols: `build()` gives the scene and the expressions of its coordinates."""
 

@@ -11,9 +11,12 @@ from drillpoint.explorers.lips import LIPS
 from drillpoint.explorers.shortening import SHORTENING
 from drillpoint.explorers.thinning import THINNING
 from drillpoint.explorers.unequal import UNEQUAL
+from drillpoint.explorers.unequal_angles import UNEQUAL_ANGLES
 from drillpoint.quantities import nearest
 
-EXPLORERS = {explorer.name: explorer for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING, CHIP, SHORTENING)}
+EXPLORERS = {
+    explorer.name: explorer for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING, CHIP, SHORTENING, UNEQUAL_ANGLES)
+}
 
 
 def explorer_names() -> tuple[str, ...]:

@@ -1056,128 +1056,6 @@ scenes.chip = {coordinates: function coordinates({diameter, web, web_ratio, poin
   return [48, 372, -v7, v10, -v13, 308 - v12, v9 + 54.0, 313.0 - v12, v9 + 60.0, v9 + 66, v9 + 72.0, 303.0 - v12, v9 + 78.0, v14, v14 - v16, 324.333333333333 - 0.833333333333333*v12, 340.666666666667 - 0.666666666666667*v12, 357 - v17, v14 + v16, 373.333333333333 - 0.333333333333333*v12, 389.666666666667 - 0.166666666666667*v12, 406, 0.833333333333333*v9 + 78.0, v19 + 406, 0.666666666666667*v9 + 72.0, v20 + 66, 0.333333333333333*v9 + 60.0, 406 - v19, 0.166666666666667*v9 + 54.0, -v13 - v22, 372 - v22, 96.0000000000000, 418, -v23 - v25, 372 - v27, v23, v28 + 48, v28 + 50, v23 - v27 + 388, -v30 - v7, 372 - v32, -v34 - v7, 372 - v35, v10 - v30, -v13 - v32, v10 - v34, -v13 - v35, v36*v38*v40 - v43, -v40*v44 - v46, v47*v48 + v50, -v44*v47 - v51, -v43, -v46, -v43 - v56, -v57 - v59, v49 - v6 + v60 + 48, v57 - v59, v50, -v51, v50 + v56, -v12 - v45 + v57 + v58 + 372, -v42 - v60 + v9 + 48, -v51 - v57 + v58, -v25 - v42, -v17 - v46, 74, 72, 26, 45, 64, v63 + v65, -v66 + v68, 86, -v63 + v65, v66 + v68, -v63 - v69, v66 + v71, v63 - v64 + 410, -v66 - v67 + 204, 324, 204, 496, 410, 34.0000000000000, 106, 237, 171, 412.600000000000, 182.000000000000, 407.400000000000, 226.000000000000, 82, 101, v65 - v72, v67 + v74, -v64 - v75, v70 + v74, -v76 + v78, v79 + v81, v78 - v82, v81 + v83, -v82 - v84, v83 + v85, -v76 - v84, v79 + v85, -v75, v74, 356.000000000000, 336.000000000000, 371.000000000000, 378.000000000000, 324.000000000000, 343.000000000000, 131.000000000000, 40.0000000000000, v86, -v87, 421.252553918354, 129.932277978812, 420.539804784320, 135.083199126717, -v90 + v92, v93 - v94, v90 + v92, -v93 - v94, 4*v31 + 410, 171 - 4*v29, v72 + 410, 171 - v73, 40.0*Math.sin(v95) + 410, 171 - 40.0*Math.cos(v95), 479.000000000000, 112.000000000000, 484.000000000000, 115.000000000000, v26, (1/2)*point_angle, 66*diameter/(feed*v3), v26*v96, v97/v96, v26*v98, v97/v98, 2*v21];
 }
 , ...{"name": "chip", "title": "The layer that one lip takes, seen square to the lip", "width": 580, "height": 480, "allowed": [{"name": "web", "says": "web {web} leaves no chisel edge to draw; give a web above 0, for example 1.5", "low": 1e-06}, {"name": "chisel_edge_angle", "says": "with so little relief the flank would stand above its lip at the centre, rub, and never cut; give more relief", "low": 90.0}], "bar": {"x": 24.0, "y": 456.0, "longest": 100.0, "scale": 142}, "shapes": [{"style": "section", "steps": ["M", 0, 1, "L", 2, 1, 3, 4, 3, 5, "C", 6, 7, 8, 7, 9, 5, "C", 10, 11, 12, 11, 13, 5, "C", 14, 15, 14, 16, 13, 17, "C", 18, 19, 18, 20, 13, 21, "C", 22, 23, 24, 23, 25, 21, "C", 26, 27, 28, 27, 0, 21, "Z"]}, {"style": "fine", "steps": ["M", 3, 5, "C", 6, 7, 8, 7, 9, 5, "C", 10, 11, 12, 11, 13, 5, "C", 14, 15, 14, 16, 13, 17, "C", 18, 19, 18, 20, 13, 21, "C", 22, 23, 24, 23, 25, 21, "C", 26, 27, 28, 27, 0, 21]}, {"style": "section_other", "steps": ["M", 2, 1, "L", 3, 4, 3, 29, 2, 30, "Z"]}, {"style": "edge", "steps": ["M", 3, 29, "L", 2, 30, 2, 1]}, {"style": "edge", "steps": ["M", 3, 4, "L", 3, 5]}, {"style": "chisel", "steps": ["M", 0, 1, "L", 2, 1]}, {"style": "lip", "steps": ["M", 2, 1, "L", 3, 4]}, {"style": "centre", "steps": ["M", 0, 31, "L", 0, 32]}, {"style": "thin", "steps": ["M", 33, 34, "A", 35, 35, "0 0 1", 36, 34, "A", 35, 35, "0 0 1", 33, 34, "Z"]}, {"style": "value", "x": 37, "y": 38, "anchor": "start", "parts": "A"}, {"style": "thin", "steps": ["M", 39, 40, "L", 41, 42]}, {"style": "thin", "steps": ["M", 43, 44, "L", 45, 46]}, {"style": "thin", "steps": ["M", 47, 48, "L", 49, 50]}, {"style": "arrow", "steps": ["M", 51, 52, "L", 53, 54, 55, 56, "Z"]}, {"style": "arrow", "steps": ["M", 57, 58, "L", 59, 60, 61, 62, "Z"]}, {"style": "thin", "steps": ["M", 63, 64, "L", 65, 66]}, {"style": "term", "x": 67, "y": 68, "anchor": "start", "parts": "chip width, lip length"}, {"style": "value", "x": 67, "y": 69, "anchor": "start", "parts": "{chip_width}", "of": "chip_width", "hidden": "?"}, {"style": "section", "steps": ["M", 70, 71, "A", 72, 72, "0 0 1", 73, 74, "Z"]}, {"style": "section_other", "steps": ["M", 70, 71, "L", 73, 74, "A", 72, 72, "0 0 1", 75, 76, "L", 77, 78, "A", 72, 72, "0 0 1", 70, 71, "Z"]}, {"style": "thin", "steps": ["M", 79, 80, "A", 72, 72, "0 0 1", 81, 80, "A", 72, 72, "0 0 1", 79, 80, "Z"]}, {"style": "edge", "steps": ["M", 75, 76, "L", 77, 78]}, {"style": "lip", "steps": ["M", 73, 74, "L", 70, 71]}, {"style": "value", "x": 82, "y": 83, "anchor": "middle", "parts": "A, about {enlarged} times as large"}, {"style": "thin", "steps": ["M", 82, 84, "L", 82, 85]}, {"style": "arrow", "steps": ["M", 82, 86, "L", 87, 88, 89, 88, "Z"]}, {"style": "arrow", "steps": ["M", 82, 85, "L", 89, 90, 87, 90, "Z"]}, {"style": "term", "x": 82, "y": 91, "anchor": "middle", "parts": "half the feed"}, {"style": "value", "x": 82, "y": 92, "anchor": "middle", "parts": "{half_feed}", "of": "feed", "hidden": "?"}, {"style": "thin", "steps": ["M", 93, 94, "L", 95, 96]}, {"style": "arrow", "steps": ["M", 93, 94, "L", 97, 98, 99, 100, "Z"]}, {"style": "arrow", "steps": ["M", 95, 96, "L", 101, 102, 103, 104, "Z"]}, {"style": "thin", "steps": ["M", 105, 106, "L", 107, 108, 109, 108]}, {"style": "term", "x": 110, "y": 111, "anchor": "start", "parts": "chip thickness"}, {"style": "value", "x": 110, "y": 112, "anchor": "start", "parts": "{chip_thickness}", "of": "chip_thickness", "hidden": "?"}, {"style": "thin", "steps": ["M", 82, 113, "A", 114, 114, "0 0 1", 115, 116]}, {"style": "arrow", "steps": ["M", 82, 113, "L", 117, 118, 119, 120, "Z"]}, {"style": "arrow", "steps": ["M", 115, 116, "L", 121, 122, 123, 124, "Z"]}, {"style": "thin", "steps": ["M", 125, 126, "L", 127, 128]}, {"style": "thin", "steps": ["M", 129, 130, "L", 131, 132]}, {"style": "term", "x": 133, "y": 31, "anchor": "start", "parts": "half angle"}, {"style": "value", "x": 133, "y": 134, "anchor": "start", "parts": "{half_point_angle}", "of": "point_angle", "hidden": "?"}], "words": [{"parts": "The layer that one lip takes in half a turn, seen square to the lip"}, {"parts": "; the piece A about {enlarged} times as large. "}, {"parts": "Drill diameter {diameter}", "of": "diameter", "hidden": "Drill diameter not told"}, {"parts": ", web {web}", "of": "web", "hidden": ", web not told"}, {"parts": ", point angle {point_angle}", "of": "point_angle", "hidden": ", point angle not told"}, {"parts": ". Of the feed, {feed}, each lip takes half: {half_feed}", "of": "feed", "hidden": ". The feed is not told"}, {"parts": ". Square to the lip the chip is {chip_thickness} thick", "of": "chip_thickness", "hidden": ". The chip thickness is not told.", "judged": "point_angle", "low": 117.5, "high": 118.5, "below": ", thinner than with 118° ({thickness_118}).", "within": ".", "above": ", thicker than with 118° ({thickness_118})."}, {"parts": " It is {chip_width} wide, as the lip is long.", "of": "chip_width", "hidden": " The chip width is not told.", "judged": "point_angle", "low": 134.5, "high": 135.5, "below": " A point of 135° would make it {thickness_135} thick and {width_135} wide; its area stays the same.", "within": " A point of 118° would make it {thickness_118} thick and {width_118} wide; its area stays the same.", "above": " A point of 118° would make it {thickness_118} thick and {width_118} wide; its area stays the same."}], "numbers": [{"name": "half_feed", "place": 135, "like": "chip_thickness"}, {"name": "half_point_angle", "place": 136, "like": "point_angle"}, {"name": "enlarged", "place": 137, "like": "material_factor"}, {"name": "thickness_118", "place": 138, "like": "chip_thickness"}, {"name": "width_118", "place": 139, "like": "chip_width"}, {"name": "thickness_135", "place": 140, "like": "chip_thickness"}, {"name": "width_135", "place": 141, "like": "chip_width"}]}};
-// scene unequal_angles
-scenes.unequal_angles = {coordinates: function coordinates({diameter, feed, lip_height_difference, half_angle_1, half_angle_2, idle_radius}) {
-  const v0 = 1/diameter;
-  const v1 = (1/180)*Math.PI;
-  const v2 = half_angle_1*v1;
-  const v3 = 1/Math.tan(v2);
-  const v4 = half_angle_2*v1;
-  const v5 = 1/Math.tan(v4);
-  const v6 = Math.max(v3, v5);
-  const v7 = (1/2)*diameter;
-  const v8 = Math.min(200*v0, 220/(feed + v6*v7));
-  const v9 = diameter*v8;
-  const v10 = (1/2)*v9;
-  const v11 = v10 - 270;
-  const v12 = feed*v8;
-  const v13 = v10*v6;
-  const v14 = v12 + v13;
-  const v15 = 300 - v10;
-  const v16 = v10*v5;
-  const v17 = (1/2)*v12;
-  const v18 = v10*v3;
-  const v19 = v17 + v18;
-  const v20 = Math.min(v10, idle_radius*v8);
-  const v21 = v20*v5;
-  const v22 = v20*v3;
-  const v23 = v17 + v22;
-  const v24 = v17 + v21;
-  const v25 = v10 + 300;
-  const v26 = v16 + v17;
-  const v27 = v10 + 330;
-  const v28 = v14 + 50;
-  const v29 = 5.0*v28/Math.sqrt(Math.pow(v28, 2));
-  const v30 = v6*v9;
-  const v31 = 0.333333333333333*v9;
-  const v32 = (1/4)*v9;
-  const v33 = v32*v6;
-  const v34 = 0.166666666666667*v9;
-  const v35 = -v9 - 60;
-  const v36 = 5.0*v35/Math.sqrt(Math.pow(v35, 2));
-  const v37 = -v28;
-  const v38 = 5.0*v37/Math.sqrt(Math.pow(v37, 2));
-  const v39 = -v10;
-  const v40 = ((v9 - 34.0 > 0) ? (
-   1
-)
-: (
-   -1
-));
-  const v41 = 10.0*v40;
-  const v42 = 11.0*v40;
-  const v43 = 2.6*v40;
-  const v44 = v2 - v4;
-  const v45 = v44 < 0;
-  const v46 = v9 + 96;
-  const v47 = v9 < -v46;
-  const v48 = v9 > v46;
-  const v49 = (((v45 || v48) && (v47 || !v45)) ? (
-   1
-)
-: (
-   -1
-));
-  const v50 = v39 + 252;
-  const v51 = (((v45 || v47) && (v48 || !v45)) ? (
-   1
-)
-: (
-   -1
-));
-  const v52 = Math.min(v3, v5);
-  const v53 = v10*v52;
-  const v54 = v53 - 340;
-  const v55 = v10 - 252;
-  const v56 = -v13;
-  const v57 = ((v13 - v53 > 34.0) ? (
-   1
-)
-: (
-   -1
-));
-  const v58 = 10.0*v57;
-  const v59 = 2.6*v57;
-  const v60 = 11.0*v57;
-  const v61 = v32*v52 + v33;
-  const v62 = 84.0*Math.sin(v2) + 300;
-  const v63 = 84.0*Math.cos(v2) - 340;
-  const v64 = v2 - 0.0654761904761905;
-  const v65 = Math.sin(v64);
-  const v66 = 2.6*v65;
-  const v67 = Math.cos(v64);
-  const v68 = v62 - 11.0*v67;
-  const v69 = 2.6*v67;
-  const v70 = v63 + 11.0*v65;
-  const v71 = -v44;
-  const v72 = 84.0*Math.sin(v4);
-  const v73 = v72 - 300;
-  const v74 = 84.0*Math.cos(v4) - 340;
-  const v75 = v4 - 0.0654761904761905;
-  const v76 = Math.sin(v75);
-  const v77 = 2.6*v76;
-  const v78 = Math.cos(v75);
-  const v79 = 2.6*v78;
-  const v80 = v74 + 11.0*v76;
-  const v81 = Math.sign(v71);
-  const v82 = v20*v81 + 300;
-  const v83 = -idle_radius + v7;
-  const v84 = 26*v81;
-  const v85 = 11.0*v81;
-  const v86 = 2.6*v81;
-  return [-v11, 314 - v14, v15, 340 - Math.min(v16, v19), 300 - v20, 340 - Math.min(v21, v23), 300, 340, v20 + 300, 340 - Math.min(v22, v24), v25, 340 - Math.min(v18, v26), v27, v27 - v29, -0.833333333333333*v12 - 0.416666666666667*v30 + 322.333333333333, -0.666666666666667*v12 - v31*v6 + 330.666666666667, -v17 - v33 + 339, v27 + v29, -0.333333333333333*v12 - v34*v6 + 347.333333333333, -0.166666666666667*v12 - 0.0833333333333333*v30 + 355.666666666667, 364, v31 + 320.0, v36 + 364, v34 + 310.0, 290.0 - 0.166666666666667*v9, 364 - v36, 280.0 - v31, -v11 - v38, -0.166666666666667*v12 - 0.0833333333333333*v30 + 355.666666666667, -0.333333333333333*v12 - 0.166666666666667*v30 + 347.333333333333, v38 + v39 + 270, -0.666666666666667*v12 - 0.333333333333333*v30 + 330.666666666667, 340 - v18, 340 - Math.max(v18, Math.min(v26, v12 + v18)), 340 - Math.max(v22, Math.min(v24, v12 + v22)), 340 - Math.max(0, Math.min(v12, v17)), 66, 340 - v16, 340 - Math.max(v16, Math.min(v19, v12 + v16)), 340 - Math.max(v21, Math.min(v23, v12 + v21)), 58, 398, 62, 35.0000000000000, v39 + v41 + 290.0, 40, v10 - v41 + 310.0, v39 + v42 + 300, 40.0 - v43, v43 + 40.0, v25 - v42, 31, 4*v49 + ((v45) ? (
-   v25
-)
-: (
-   v15
-)), 340 - v13, 5.0*v49 + v50, 4*v51 + ((v45) ? (
-   v15
-)
-: (
-   v25
-)), -v54, v50 + 5.0*v51, -v55, v56 + v58 + 330.0, -v53 - v58 + 350.0, v50 + v59, v56 + v60 + 340, -v55 - v59, -v54 - v60, 340 - v61, 239.0 - v10, 224.0 - v10, 217.0 - v10, 328 - v61, 347 - v61, v10 + 318, 102.500000000000, 108, v10 + 315.4, 97.0000000000000, v10 + 320.6, v10 + 328, 82, 102, 256.000000000000, 84.0000000000000, v62, -v63, 311.146545681835, 254.125294859781, 310.806312716917, 259.314152299486, -v66 + v68, v69 - v70, v66 + v68, -v69 - v70, 354, 223.000000000000, 243.000000000000, v32 + 300, -v3*v32 + 340, v10 + 340, 370, v10 + 352, v32 + 297.8, 2.20000000000000, v32 + 302.2, v10 + 358, 375, v44, v71, -v73, -v74, -v73 - v77 + 11.0*v78, -v79 - v80, -v72 + v77 + 11.0*v78 + 300, v79 - v80, 289.193687283083, 288.853454318165, 246, 300 - v32, -v32*v5 + 340, 260 - v10, 248 - v10, 297.8 - v32, 302.2 - v32, 242 - v10, v82, -v20*v6 + 344, 397.000000000000, v83, 300 - v84, 392, v82 + v84, 300 - v85, v86 + 392.0, 392.0 - v86, v82 + v85, 414, 434, -v83, lip_height_difference*v0, half_angle_1 + half_angle_2, half_angle_1 - half_angle_2, 2*idle_radius*v0, v8];
-}
-, ...{"name": "unequal_angles", "title": "A drill with lips at different angles in its hole, square to the lips", "width": 580, "height": 480, "bar": {"x": 24.0, "y": 456.0, "longest": 90.0, "scale": 141}, "shapes": [{"style": "section", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 10, 1, 12, 1, "C", 13, 14, 13, 15, 12, 16, "C", 17, 18, 17, 19, 12, 20, "C", 21, 22, 23, 22, 6, 20, "C", 24, 25, 26, 25, 0, 20, "C", 27, 28, 27, 29, 0, 16, "C", 30, 31, 30, 14, 0, 1, "Z"]}, {"style": "fine", "steps": ["M", 12, 1, "C", 13, 14, 13, 15, 12, 16, "C", 17, 18, 17, 19, 12, 20, "C", 21, 22, 23, 22, 6, 20, "C", 24, 25, 26, 25, 0, 20, "C", 27, 28, 27, 29, 0, 16, "C", 30, 31, 30, 14, 0, 1]}, {"style": "edge", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 10, 1, 12, 1]}, {"style": "section_other", "steps": ["M", 6, 7, "L", 10, 32, 10, 33, 8, 34, 6, 35, "Z"]}, {"style": "fine", "steps": ["M", 10, 33, "L", 8, 34, 6, 35]}, {"style": "swept", "steps": ["M", 10, 36, "L", 10, 32]}, {"style": "lip", "steps": ["M", 6, 7, "L", 10, 32]}, {"style": "section_other", "steps": ["M", 6, 7, "L", 2, 37, 2, 38, 4, 39, 6, 35, "Z"]}, {"style": "fine", "steps": ["M", 2, 38, "L", 4, 39, 6, 35]}, {"style": "swept", "steps": ["M", 2, 36, "L", 2, 37]}, {"style": "lip", "steps": ["M", 6, 7, "L", 2, 37]}, {"style": "centre", "steps": ["M", 6, 40, "L", 6, 41]}, {"style": "thin", "steps": ["M", 2, 42, "L", 2, 43]}, {"style": "thin", "steps": ["M", 10, 42, "L", 10, 43]}, {"style": "thin", "steps": ["M", 44, 45, "L", 46, 45]}, {"style": "arrow", "steps": ["M", 2, 45, "L", 47, 48, 47, 49, "Z"]}, {"style": "arrow", "steps": ["M", 10, 45, "L", 50, 49, 50, 48, "Z"]}, {"style": "value", "x": 6, "y": 51, "anchor": "middle", "parts": "Ø{diameter}", "of": "diameter", "hidden": "Ø ?"}, {"style": "thin", "steps": ["M", 52, 53, "L", 54, 53]}, {"style": "thin", "steps": ["M", 55, 56, "L", 57, 56]}, {"style": "thin", "steps": ["M", 58, 59, "L", 58, 60]}, {"style": "arrow", "steps": ["M", 58, 53, "L", 61, 62, 63, 62, "Z"]}, {"style": "arrow", "steps": ["M", 58, 56, "L", 63, 64, 61, 64, "Z"]}, {"style": "thin", "steps": ["M", 58, 65, "L", 66, 65, 67, 65]}, {"style": "term", "x": 68, "y": 69, "anchor": "end", "parts": "corners differ"}, {"style": "value", "x": 68, "y": 70, "anchor": "end", "parts": "{lip_height_difference}", "of": "lip_height_difference", "hidden": "?"}, {"style": "motion", "steps": ["M", 71, 36, "L", 71, 72]}, {"style": "arrow", "steps": ["M", 71, 73, "L", 74, 75, 76, 75, "Z"]}, {"style": "term", "x": 77, "y": 78, "anchor": "start", "parts": "feed"}, {"style": "value", "x": 77, "y": 79, "anchor": "start", "parts": "{feed}", "of": "feed", "hidden": "?"}, {"style": "thin", "steps": ["M", 6, 80, "A", 81, 81, "0 0 1", 82, 83]}, {"style": "arrow", "steps": ["M", 6, 80, "L", 84, 85, 86, 87, "Z"]}, {"style": "arrow", "steps": ["M", 82, 83, "L", 88, 89, 90, 91, "Z"]}, {"style": "term", "x": 92, "y": 93, "anchor": "middle", "parts": "lip 1"}, {"style": "value", "x": 92, "y": 94, "anchor": "middle", "parts": "{half_angle_1}", "of": "half_angle_1", "hidden": "?"}, {"style": "thin", "steps": ["M", 95, 96, "L", 97, 98, 99, 98]}, {"style": "arrow", "steps": ["M", 100, 96, "A", 101, 101, "0 0 1", 102, 96, "A", 101, 101, "0 0 1", 100, 96, "Z"]}, {"style": "term", "x": 103, "y": 104, "anchor": "start", "parts": "lip 1 leads", "when": 105}, {"style": "term", "x": 103, "y": 104, "anchor": "start", "parts": "lip 1 lags", "when": 106}, {"style": "thin", "steps": ["M", 107, 108, "A", 81, 81, "0 0 1", 6, 80]}, {"style": "arrow", "steps": ["M", 107, 108, "L", 109, 110, 111, 112, "Z"]}, {"style": "arrow", "steps": ["M", 6, 80, "L", 113, 87, 114, 85, "Z"]}, {"style": "term", "x": 115, "y": 93, "anchor": "middle", "parts": "lip 2"}, {"style": "value", "x": 115, "y": 94, "anchor": "middle", "parts": "{half_angle_2}", "of": "half_angle_2", "hidden": "?"}, {"style": "thin", "steps": ["M", 116, 117, "L", 118, 98, 119, 98]}, {"style": "arrow", "steps": ["M", 120, 117, "A", 101, 101, "0 0 1", 121, 117, "A", 101, 101, "0 0 1", 120, 117, "Z"]}, {"style": "term", "x": 122, "y": 104, "anchor": "end", "parts": "lip 2 leads", "when": 106}, {"style": "term", "x": 122, "y": 104, "anchor": "end", "parts": "lip 2 lags", "when": 105}, {"style": "thin", "steps": ["M", 123, 124, "L", 123, 125], "when": 126}, {"style": "thin", "steps": ["M", 127, 128, "L", 129, 128], "when": 126}, {"style": "arrow", "steps": ["M", 6, 128, "L", 130, 131, 130, 132, "Z"], "when": 126}, {"style": "arrow", "steps": ["M", 123, 128, "L", 133, 132, 133, 131, "Z"], "when": 126}, {"style": "term", "x": 6, "y": 134, "anchor": "middle", "parts": "the lagging lip cuts out to", "when": 126}, {"style": "value", "x": 6, "y": 135, "anchor": "middle", "parts": "{idle_radius}", "of": "idle_radius", "hidden": "?", "when": 126}, {"style": "term", "x": 6, "y": 134, "anchor": "middle", "parts": "both lips cut all along", "when": 136}], "words": [{"parts": "A drill with lips at different angles in its hole, square to the lips, in true proportions. "}, {"parts": "Drill diameter {diameter}", "of": "diameter", "hidden": "Drill diameter not told"}, {"parts": "; half angle of lip 1 {half_angle_1}", "of": "half_angle_1", "hidden": "; half angle of lip 1 not told"}, {"parts": ", of lip 2 {half_angle_2}", "of": "half_angle_2", "hidden": ", of lip 2 not told"}, {"parts": ", {included} together; ", "of": "half_angle_1", "hidden": "; "}, {"parts": "lip ", "judged": "lip_1_ahead", "below": "2", "above": "1"}, {"parts": ", the flatter one, leads"}, {"parts": " by {lip_height_difference} at the corner", "of": "lip_height_difference", "judged": "difference_share", "low": 0.015, "high": 1000000000.0, "below": " (too little to see well here; give half angles further apart)"}, {"parts": ". With a feed of {feed} ", "of": "feed", "hidden": ". ", "judged": "cutting_share", "low": 1.0, "high": 1000000000.0, "below": "the lagging lip cuts only out to a radius of {idle_radius}; outside it the leading lip takes the whole feed: one broad chip, and one narrow one.", "within": "both lips cut all along, the leading one more."}], "numbers": [{"name": "difference_share", "place": 137, "like": "web_ratio"}, {"name": "included", "place": 138, "like": "point_angle"}, {"name": "lip_1_ahead", "place": 139, "like": "half_angle_1"}, {"name": "cutting_share", "place": 140, "like": "web_ratio"}]}};
 // scene web_along_flute
 scenes.web_along_flute = {coordinates: function coordinates({diameter, web, web_ratio, point_angle, chisel_edge_angle, web_taper, length_removed, web_after_shortening, web_ratio_limit}) {
   const v0 = 1/diameter;
@@ -1338,3 +1216,125 @@ scenes.web_along_flute = {coordinates: function coordinates({diameter, web, web_
   return [v3, 100, v3 + v7, 100 - v6, 424, 424 - v8, 100 - v9, 100 - 0.166666666666667*v5, v8 + 424, 0.166666666666667*v5 + 100, v9 + 100, v10, v1*v14 + 40, -v1*v16 + 100, -v1*v18 + 100, v1*v18 + 100, v1*v16 + 100, 40, v7 + 40, v1*v12*v17 + 40, -v1*v19 + 100, -v1*v20 + 100, v1*v19 + 100, v1*v20 + 100, 26, 436, 428, 455.000000000000, 450, v21 + v23 + 90.0, -v23 + v6 + 110.0, v24 + 450.0, v21 + v25 + 100, 450.0 - v24, v10 - v25, 459, 106, 92.0000000000000, 43.0000000000000, v27 + 30.0, 48, v2 - v27 + 50.0, v28 + 40, 48.0 - v29, v29 + 48.0, -v28 + v3, 430, 445.000000000000, 452.000000000000, 36, 55, 104.000000000000, 163.000000000000, Math.min(v32, 370.0 - v33), v33 + 40, 90 - v6, 20.0000000000000, 158, 29.0000000000000, 160.600000000000, 155.400000000000, v33 + 51.0, 452, 154, v32, 173, -v32, 74, 306, 68, 210, v35, -v37, v35 - v46, -v37 - v47, -v53 + v56, v57 + v58, v56, v58, v60, v62, v60 - v64, v62 + v65, v69 + v72, -v73 + v75, v72, v75, -v69 + v72, v73 + v75, v79 + v82, -v83 + v85, v82, v85, v81 + 153.56, v84 + 277.44, v86 + 142, v87, 142, v90 + 142, 142 - v90, 142 - v34, -v34 + v46 + 142, v47 + v87, v53 - v55 + 142, -v57 - v91, 142 - v55, -v91, 142 - v59, -v92, -v59 + v64 + 142, -v65 - v92, -v69 - v93, v73 - v74 + 306, -v93, -v94, v69 - v71 + 142, -v73 - v94, -v79 - v95, v83 - v84 + 306, -v95, 306 - v84, 130.44 - v81, 334.56 - v84, 142 - v86, 64, 220, 228, 384, 216, v34 + 146.0, 235.000000000000, v90 + 146.0, 230, 286.0 - v36, v36 + 326.0, 218, 394, 227.400000000000, 295.0 - v36, 232.600000000000, v36 + 317.0, 412, 431, 80, 352, 488, v97, v100 + 306, -v101 + v97, -v102 - v99 + 306, -v107 + v110, v111 + v112, v110, v112, v114, v116, v114 - v117, v116 + v118, v121 + v124, -v125 + v127, v124, v127, -v121 + v124, v125 + v127, v130 + v133, -v134 + v136, v133, v136, v132 + 431.56, v135 + 277.44, v137 + 420, v138, 420, v139 + 420, 420 - v139, 420 - v96, v101 - v96 + 420, v102 + v138, v107 - v109 + 420, -v111 - v140, 420 - v109, -v140, 420 - v113, -v141, -v113 + v117 + 420, -v118 - v141, -v121 - v142, v125 - v126 + 306, -v142, -v143, v121 - v123 + 420, -v125 - v143, -v130 - v144, v134 - v135 + 306, -v144, 306 - v135, 408.44 - v132, 334.56 - v135, 420 - v137, 342, 498, v96 + 424.0, 513.000000000000, v139 + 424.0, 508, v100 + 286.0, v99 + 326.0, 496, 505.400000000000, v100 + 295.0, 510.600000000000, v99 + 317.0, 358, 176, 466, v31, -v30 + web_after_shortening, web_after_shortening/Math.sin(v88), v98, 136*v0];
 }
 , ...{"name": "web_along_flute", "title": "The web along the flute, and the point at first and after grinding off", "width": 580, "height": 480, "allowed": [{"name": "web", "says": "web {web} leaves no chisel edge to draw; give a web above 0, for example 1.5", "low": 1e-06}, {"name": "web_taper", "says": "a web with a taper of {web_taper} never thickens; 0.014 mm for each mm is usual", "low": 0.0001}, {"name": "chisel_edge_angle", "says": "give the obtuse angle, 90° or more; 125° is usual", "low": 90.0}], "bar": {"x": 24.0, "y": 462.0, "longest": 70.0, "scale": 219}, "shapes": [{"style": "flute", "steps": ["M", 0, 1, "L", 2, 3, 4, 3, "C", 5, 6, 5, 7, 4, 1, "C", 8, 9, 8, 10, 4, 11, "L", 2, 11, "Z"]}, {"style": "section", "steps": ["M", 0, 1, "L", 12, 13, 4, 14, 4, 15, 12, 16, "Z"]}, {"style": "edge", "steps": ["M", 12, 13, "L", 4, 14]}, {"style": "edge", "steps": ["M", 12, 16, "L", 4, 15]}, {"style": "edge", "steps": ["M", 4, 3, "L", 2, 3, 0, 1, 2, 11, 4, 11]}, {"style": "fine", "steps": ["M", 4, 3, "C", 5, 6, 5, 7, 4, 1, "C", 8, 9, 8, 10, 4, 11]}, {"style": "swept", "steps": ["M", 17, 1, "L", 18, 3, 2, 3]}, {"style": "hidden", "steps": ["M", 19, 20, "L", 12, 21]}, {"style": "swept", "steps": ["M", 17, 1, "L", 18, 11, 2, 11]}, {"style": "hidden", "steps": ["M", 19, 22, "L", 12, 23]}, {"style": "centre", "steps": ["M", 24, 1, "L", 25, 1]}, {"style": "thin", "steps": ["M", 26, 3, "L", 27, 3]}, {"style": "thin", "steps": ["M", 26, 11, "L", 27, 11]}, {"style": "thin", "steps": ["M", 28, 29, "L", 28, 30]}, {"style": "arrow", "steps": ["M", 28, 3, "L", 31, 32, 33, 32, "Z"]}, {"style": "arrow", "steps": ["M", 28, 11, "L", 33, 34, 31, 34, "Z"]}, {"style": "value", "x": 35, "y": 36, "anchor": "start", "parts": "Ø{diameter}", "of": "diameter", "hidden": "Ø ?"}, {"style": "thin", "steps": ["M", 17, 37, "L", 17, 38]}, {"style": "thin", "steps": ["M", 0, 37, "L", 0, 38]}, {"style": "thin", "steps": ["M", 39, 40, "L", 41, 40]}, {"style": "arrow", "steps": ["M", 17, 40, "L", 42, 43, 42, 44, "Z"]}, {"style": "arrow", "steps": ["M", 0, 40, "L", 45, 44, 45, 43, "Z"]}, {"style": "thin", "steps": ["M", 0, 40, "L", 46, 40, 47, 40]}, {"style": "term", "x": 48, "y": 49, "anchor": "start", "parts": "ground off"}, {"style": "value", "x": 48, "y": 50, "anchor": "start", "parts": "{length_removed}", "of": "length_removed", "hidden": "?"}, {"style": "thin", "steps": ["M", 17, 51, "L", 17, 52], "when": 53}, {"style": "thin", "steps": ["M", 54, 55, "L", 54, 52], "when": 53}, {"style": "thin", "steps": ["M", 56, 57, "L", 46, 57], "when": 53}, {"style": "arrow", "steps": ["M", 17, 57, "L", 58, 59, 58, 60, "Z"], "when": 53}, {"style": "arrow", "steps": ["M", 54, 57, "L", 61, 60, 61, 59, "Z"], "when": 53}, {"style": "term", "x": 62, "y": 63, "anchor": "start", "parts": "thinning due", "when": 64}, {"style": "value", "x": 62, "y": 65, "anchor": "start", "parts": "{due}", "of": "length_removed", "hidden": "?", "when": 64}, {"style": "term", "x": 62, "y": 63, "anchor": "start", "parts": "thinning due", "when": 66}, {"style": "value", "x": 62, "y": 65, "anchor": "start", "parts": "at first", "when": 66}, {"style": "flute", "steps": ["M", 67, 68, "A", 69, 69, "0 0 1", 70, 68, "A", 69, 69, "0 0 1", 67, 68, "Z"]}, {"style": "swept", "steps": ["M", 67, 68, "A", 69, 69, "0 0 1", 70, 68, "A", 69, 69, "0 0 1", 67, 68, "Z"]}, {"style": "flank", "steps": ["M", 71, 72, "C", 73, 74, 75, 76, 77, 78, "L", 79, 80, "C", 81, 82, 83, 84, 85, 86, "C", 87, 88, 89, 90, 91, 92, "C", 93, 94, 95, 96, 97, 96, "L", 98, 96, "L", 99, 72, "L", 71, 72, "Z"]}, {"style": "edge", "steps": ["M", 71, 72, "C", 73, 74, 75, 76, 77, 78, "L", 79, 80, "C", 81, 82, 83, 84, 85, 86, "C", 87, 88, 89, 90, 91, 92, "C", 93, 94, 95, 96, 97, 96, "L", 98, 96]}, {"style": "flank", "steps": ["M", 100, 96, "C", 101, 102, 103, 104, 105, 106, "L", 107, 108, "C", 109, 110, 111, 112, 113, 114, "C", 115, 116, 117, 118, 119, 120, "C", 121, 122, 123, 72, 97, 72, "L", 99, 72, "L", 98, 96, "L", 100, 96, "Z"]}, {"style": "edge", "steps": ["M", 100, 96, "C", 101, 102, 103, 104, 105, 106, "L", 107, 108, "C", 109, 110, 111, 112, 113, 114, "C", 115, 116, 117, 118, 119, 120, "C", 121, 122, 123, 72, 97, 72, "L", 99, 72]}, {"style": "centre", "steps": ["M", 124, 68, "L", 125, 68]}, {"style": "centre", "steps": ["M", 97, 126, "L", 97, 127]}, {"style": "lip", "steps": ["M", 99, 72, "L", 71, 72]}, {"style": "lip", "steps": ["M", 98, 96, "L", 100, 96]}, {"style": "chisel", "steps": ["M", 98, 96, "L", 99, 72]}, {"style": "term", "x": 97, "y": 128, "anchor": "middle", "parts": "point at first"}, {"style": "thin", "steps": ["M", 129, 72, "L", 130, 72]}, {"style": "thin", "steps": ["M", 131, 96, "L", 130, 96]}, {"style": "thin", "steps": ["M", 132, 133, "L", 132, 134, 135, 136]}, {"style": "arrow", "steps": ["M", 132, 72, "L", 137, 138, 139, 138, "Z"]}, {"style": "arrow", "steps": ["M", 132, 96, "L", 139, 140, 137, 140, "Z"]}, {"style": "term", "x": 135, "y": 141, "anchor": "middle", "parts": "web"}, {"style": "value", "x": 135, "y": 142, "anchor": "middle", "parts": "{web}", "of": "web", "hidden": "?"}, {"style": "thin", "steps": ["M", 98, 96, "L", 143, 136]}, {"style": "term", "x": 143, "y": 141, "anchor": "middle", "parts": "chisel edge"}, {"style": "value", "x": 143, "y": 142, "anchor": "middle", "parts": "{chisel_edge_length}", "of": "chisel_edge_length", "hidden": "?"}, {"style": "flute", "steps": ["M", 144, 68, "A", 69, 69, "0 0 1", 145, 68, "A", 69, 69, "0 0 1", 144, 68, "Z"]}, {"style": "swept", "steps": ["M", 144, 68, "A", 69, 69, "0 0 1", 145, 68, "A", 69, 69, "0 0 1", 144, 68, "Z"]}, {"style": "flank", "steps": ["M", 146, 147, "C", 148, 149, 150, 151, 152, 153, "L", 154, 155, "C", 156, 157, 158, 159, 160, 161, "C", 162, 163, 164, 165, 166, 167, "C", 168, 169, 170, 171, 172, 171, "L", 173, 171, "L", 174, 147, "L", 146, 147, "Z"]}, {"style": "edge", "steps": ["M", 146, 147, "C", 148, 149, 150, 151, 152, 153, "L", 154, 155, "C", 156, 157, 158, 159, 160, 161, "C", 162, 163, 164, 165, 166, 167, "C", 168, 169, 170, 171, 172, 171, "L", 173, 171]}, {"style": "flank", "steps": ["M", 175, 171, "C", 176, 177, 178, 179, 180, 181, "L", 182, 183, "C", 184, 185, 186, 187, 188, 189, "C", 190, 191, 192, 193, 194, 195, "C", 196, 197, 198, 147, 172, 147, "L", 174, 147, "L", 173, 171, "L", 175, 171, "Z"]}, {"style": "edge", "steps": ["M", 175, 171, "C", 176, 177, 178, 179, 180, 181, "L", 182, 183, "C", 184, 185, 186, 187, 188, 189, "C", 190, 191, 192, 193, 194, 195, "C", 196, 197, 198, 147, 172, 147, "L", 174, 147]}, {"style": "centre", "steps": ["M", 199, 68, "L", 200, 68]}, {"style": "centre", "steps": ["M", 172, 126, "L", 172, 127]}, {"style": "lip", "steps": ["M", 174, 147, "L", 146, 147]}, {"style": "lip", "steps": ["M", 173, 171, "L", 175, 171]}, {"style": "chisel", "steps": ["M", 173, 171, "L", 174, 147]}, {"style": "term", "x": 172, "y": 128, "anchor": "middle", "parts": "point now"}, {"style": "thin", "steps": ["M", 201, 147, "L", 202, 147]}, {"style": "thin", "steps": ["M", 203, 171, "L", 202, 171]}, {"style": "thin", "steps": ["M", 204, 205, "L", 204, 206, 207, 136]}, {"style": "arrow", "steps": ["M", 204, 147, "L", 208, 209, 210, 209, "Z"]}, {"style": "arrow", "steps": ["M", 204, 171, "L", 210, 211, 208, 211, "Z"]}, {"style": "term", "x": 207, "y": 141, "anchor": "middle", "parts": "web"}, {"style": "value", "x": 207, "y": 142, "anchor": "middle", "parts": "{web_after_shortening}", "of": "web_after_shortening", "hidden": "?"}, {"style": "thin", "steps": ["M", 173, 171, "L", 212, 136]}, {"style": "term", "x": 212, "y": 141, "anchor": "middle", "parts": "chisel edge"}, {"style": "value", "x": 212, "y": 142, "anchor": "middle", "parts": "{chisel_edge_now}", "of": "chisel_edge_length", "hidden": "?"}, {"style": "term", "x": 213, "y": 214, "anchor": "start", "parts": "scale of both end views"}], "words": [{"parts": "A drill cut open along its flutes, its length to scale, and its point at first and now. "}, {"parts": "Diameter {diameter}", "of": "diameter", "hidden": "Diameter not told"}, {"parts": ". The web was {web} at the point", "of": "web", "hidden": ". The web at first is not told"}, {"parts": " and thickens by {web_taper} towards the shank", "of": "web_taper", "hidden": "; its taper is not told"}, {"parts": ". With {length_removed} ground off", "of": "length_removed", "hidden": ". With some length ground off"}, {"parts": " it is {web_after_shortening}, {ratio_now} of the diameter", "of": "web_after_shortening", "hidden": " it is thicker; how thick is not told"}, {"parts": ", and the chisel edge has grown from {chisel_edge_length} to {chisel_edge_now}", "of": "chisel_edge_length", "hidden": ", and the chisel edge has grown"}, {"parts": ". ", "judged": "over_the_limit", "low": -1000000000.0, "high": -1e-09, "within": "Under the shop's limit of {web_ratio_limit} of the diameter: no thinning yet; it is due with {due} ground off in all.", "above": "Over the shop's limit of {web_ratio_limit} of the diameter: thinning is due."}], "numbers": [{"name": "due", "place": 215, "like": "length_removed"}, {"name": "over_the_limit", "place": 216, "like": "web"}, {"name": "chisel_edge_now", "place": 217, "like": "chisel_edge_length"}, {"name": "ratio_now", "place": 218, "like": "web_ratio"}]}};
+// scene unequal_angles
+scenes.unequal_angles = {coordinates: function coordinates({diameter, feed, lip_height_difference, half_angle_1, half_angle_2, idle_radius}) {
+  const v0 = 1/diameter;
+  const v1 = (1/180)*Math.PI;
+  const v2 = half_angle_1*v1;
+  const v3 = 1/Math.tan(v2);
+  const v4 = half_angle_2*v1;
+  const v5 = 1/Math.tan(v4);
+  const v6 = Math.max(v3, v5);
+  const v7 = (1/2)*diameter;
+  const v8 = Math.min(200*v0, 220/(feed + v6*v7));
+  const v9 = diameter*v8;
+  const v10 = (1/2)*v9;
+  const v11 = v10 - 270;
+  const v12 = feed*v8;
+  const v13 = v10*v6;
+  const v14 = v12 + v13;
+  const v15 = 300 - v10;
+  const v16 = v10*v5;
+  const v17 = (1/2)*v12;
+  const v18 = v10*v3;
+  const v19 = v17 + v18;
+  const v20 = Math.min(v10, idle_radius*v8);
+  const v21 = v20*v5;
+  const v22 = v20*v3;
+  const v23 = v17 + v22;
+  const v24 = v17 + v21;
+  const v25 = v10 + 300;
+  const v26 = v16 + v17;
+  const v27 = v10 + 330;
+  const v28 = v14 + 50;
+  const v29 = 5.0*v28/Math.sqrt(Math.pow(v28, 2));
+  const v30 = v6*v9;
+  const v31 = 0.333333333333333*v9;
+  const v32 = (1/4)*v9;
+  const v33 = v32*v6;
+  const v34 = 0.166666666666667*v9;
+  const v35 = -v9 - 60;
+  const v36 = 5.0*v35/Math.sqrt(Math.pow(v35, 2));
+  const v37 = -v28;
+  const v38 = 5.0*v37/Math.sqrt(Math.pow(v37, 2));
+  const v39 = -v10;
+  const v40 = ((v9 - 34.0 > 0) ? (
+   1
+)
+: (
+   -1
+));
+  const v41 = 10.0*v40;
+  const v42 = 11.0*v40;
+  const v43 = 2.6*v40;
+  const v44 = v2 - v4;
+  const v45 = v44 < 0;
+  const v46 = v9 + 96;
+  const v47 = v9 < -v46;
+  const v48 = v9 > v46;
+  const v49 = (((v45 || v48) && (v47 || !v45)) ? (
+   1
+)
+: (
+   -1
+));
+  const v50 = v39 + 252;
+  const v51 = (((v45 || v47) && (v48 || !v45)) ? (
+   1
+)
+: (
+   -1
+));
+  const v52 = Math.min(v3, v5);
+  const v53 = v10*v52;
+  const v54 = v53 - 340;
+  const v55 = v10 - 252;
+  const v56 = -v13;
+  const v57 = ((v13 - v53 > 34.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v58 = 10.0*v57;
+  const v59 = 2.6*v57;
+  const v60 = 11.0*v57;
+  const v61 = v32*v52 + v33;
+  const v62 = 84.0*Math.sin(v2) + 300;
+  const v63 = 84.0*Math.cos(v2) - 340;
+  const v64 = v2 - 0.0654761904761905;
+  const v65 = Math.sin(v64);
+  const v66 = 2.6*v65;
+  const v67 = Math.cos(v64);
+  const v68 = v62 - 11.0*v67;
+  const v69 = 2.6*v67;
+  const v70 = v63 + 11.0*v65;
+  const v71 = -v44;
+  const v72 = 84.0*Math.sin(v4);
+  const v73 = v72 - 300;
+  const v74 = 84.0*Math.cos(v4) - 340;
+  const v75 = v4 - 0.0654761904761905;
+  const v76 = Math.sin(v75);
+  const v77 = 2.6*v76;
+  const v78 = Math.cos(v75);
+  const v79 = 2.6*v78;
+  const v80 = v74 + 11.0*v76;
+  const v81 = Math.sign(v71);
+  const v82 = v20*v81 + 300;
+  const v83 = -idle_radius + v7;
+  const v84 = 26*v81;
+  const v85 = 11.0*v81;
+  const v86 = 2.6*v81;
+  return [-v11, 314 - v14, v15, 340 - Math.min(v16, v19), 300 - v20, 340 - Math.min(v21, v23), 300, 340, v20 + 300, 340 - Math.min(v22, v24), v25, 340 - Math.min(v18, v26), v27, v27 - v29, -0.833333333333333*v12 - 0.416666666666667*v30 + 322.333333333333, -0.666666666666667*v12 - v31*v6 + 330.666666666667, -v17 - v33 + 339, v27 + v29, -0.333333333333333*v12 - v34*v6 + 347.333333333333, -0.166666666666667*v12 - 0.0833333333333333*v30 + 355.666666666667, 364, v31 + 320.0, v36 + 364, v34 + 310.0, 290.0 - 0.166666666666667*v9, 364 - v36, 280.0 - v31, -v11 - v38, -0.166666666666667*v12 - 0.0833333333333333*v30 + 355.666666666667, -0.333333333333333*v12 - 0.166666666666667*v30 + 347.333333333333, v38 + v39 + 270, -0.666666666666667*v12 - 0.333333333333333*v30 + 330.666666666667, 340 - v18, 340 - Math.max(v18, Math.min(v26, v12 + v18)), 340 - Math.max(v22, Math.min(v24, v12 + v22)), 340 - Math.max(0, Math.min(v12, v17)), 66, 340 - v16, 340 - Math.max(v16, Math.min(v19, v12 + v16)), 340 - Math.max(v21, Math.min(v23, v12 + v21)), 58, 398, 62, 35.0000000000000, v39 + v41 + 290.0, 40, v10 - v41 + 310.0, v39 + v42 + 300, 40.0 - v43, v43 + 40.0, v25 - v42, 31, 4*v49 + ((v45) ? (
+   v25
+)
+: (
+   v15
+)), 340 - v13, 5.0*v49 + v50, 4*v51 + ((v45) ? (
+   v15
+)
+: (
+   v25
+)), -v54, v50 + 5.0*v51, -v55, v56 + v58 + 330.0, -v53 - v58 + 350.0, v50 + v59, v56 + v60 + 340, -v55 - v59, -v54 - v60, 340 - v61, 239.0 - v10, 224.0 - v10, 217.0 - v10, 328 - v61, 347 - v61, v10 + 318, 102.500000000000, 108, v10 + 315.4, 97.0000000000000, v10 + 320.6, v10 + 328, 82, 102, 256.000000000000, 84.0000000000000, v62, -v63, 311.146545681835, 254.125294859781, 310.806312716917, 259.314152299486, -v66 + v68, v69 - v70, v66 + v68, -v69 - v70, 354, 223.000000000000, 243.000000000000, v32 + 300, -v3*v32 + 340, v10 + 340, 370, v10 + 352, v32 + 297.8, 2.20000000000000, v32 + 302.2, v10 + 358, 375, v44, v71, -v73, -v74, -v73 - v77 + 11.0*v78, -v79 - v80, -v72 + v77 + 11.0*v78 + 300, v79 - v80, 289.193687283083, 288.853454318165, 246, 300 - v32, -v32*v5 + 340, 260 - v10, 248 - v10, 297.8 - v32, 302.2 - v32, 242 - v10, v82, -v20*v6 + 344, 397.000000000000, v83, 300 - v84, 392, v82 + v84, 300 - v85, v86 + 392.0, 392.0 - v86, v82 + v85, 414, 434, -v83, lip_height_difference*v0, half_angle_1 + half_angle_2, half_angle_1 - half_angle_2, 2*idle_radius*v0, v8];
+}
+, ...{"name": "unequal_angles", "title": "A drill with lips at different angles in its hole, square to the lips", "width": 580, "height": 480, "bar": {"x": 24.0, "y": 456.0, "longest": 90.0, "scale": 141}, "shapes": [{"style": "section", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 10, 1, 12, 1, "C", 13, 14, 13, 15, 12, 16, "C", 17, 18, 17, 19, 12, 20, "C", 21, 22, 23, 22, 6, 20, "C", 24, 25, 26, 25, 0, 20, "C", 27, 28, 27, 29, 0, 16, "C", 30, 31, 30, 14, 0, 1, "Z"]}, {"style": "fine", "steps": ["M", 12, 1, "C", 13, 14, 13, 15, 12, 16, "C", 17, 18, 17, 19, 12, 20, "C", 21, 22, 23, 22, 6, 20, "C", 24, 25, 26, 25, 0, 20, "C", 27, 28, 27, 29, 0, 16, "C", 30, 31, 30, 14, 0, 1]}, {"style": "edge", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 10, 1, 12, 1]}, {"style": "section_other", "steps": ["M", 6, 7, "L", 10, 32, 10, 33, 8, 34, 6, 35, "Z"]}, {"style": "fine", "steps": ["M", 10, 33, "L", 8, 34, 6, 35]}, {"style": "swept", "steps": ["M", 10, 36, "L", 10, 32]}, {"style": "lip", "steps": ["M", 6, 7, "L", 10, 32]}, {"style": "section_other", "steps": ["M", 6, 7, "L", 2, 37, 2, 38, 4, 39, 6, 35, "Z"]}, {"style": "fine", "steps": ["M", 2, 38, "L", 4, 39, 6, 35]}, {"style": "swept", "steps": ["M", 2, 36, "L", 2, 37]}, {"style": "lip", "steps": ["M", 6, 7, "L", 2, 37]}, {"style": "centre", "steps": ["M", 6, 40, "L", 6, 41]}, {"style": "thin", "steps": ["M", 2, 42, "L", 2, 43]}, {"style": "thin", "steps": ["M", 10, 42, "L", 10, 43]}, {"style": "thin", "steps": ["M", 44, 45, "L", 46, 45]}, {"style": "arrow", "steps": ["M", 2, 45, "L", 47, 48, 47, 49, "Z"]}, {"style": "arrow", "steps": ["M", 10, 45, "L", 50, 49, 50, 48, "Z"]}, {"style": "value", "x": 6, "y": 51, "anchor": "middle", "parts": "Ø{diameter}", "of": "diameter", "hidden": "Ø ?"}, {"style": "thin", "steps": ["M", 52, 53, "L", 54, 53]}, {"style": "thin", "steps": ["M", 55, 56, "L", 57, 56]}, {"style": "thin", "steps": ["M", 58, 59, "L", 58, 60]}, {"style": "arrow", "steps": ["M", 58, 53, "L", 61, 62, 63, 62, "Z"]}, {"style": "arrow", "steps": ["M", 58, 56, "L", 63, 64, 61, 64, "Z"]}, {"style": "thin", "steps": ["M", 58, 65, "L", 66, 65, 67, 65]}, {"style": "term", "x": 68, "y": 69, "anchor": "end", "parts": "corners differ"}, {"style": "value", "x": 68, "y": 70, "anchor": "end", "parts": "{lip_height_difference}", "of": "lip_height_difference", "hidden": "?"}, {"style": "motion", "steps": ["M", 71, 36, "L", 71, 72]}, {"style": "arrow", "steps": ["M", 71, 73, "L", 74, 75, 76, 75, "Z"]}, {"style": "term", "x": 77, "y": 78, "anchor": "start", "parts": "feed"}, {"style": "value", "x": 77, "y": 79, "anchor": "start", "parts": "{feed}", "of": "feed", "hidden": "?"}, {"style": "thin", "steps": ["M", 6, 80, "A", 81, 81, "0 0 1", 82, 83]}, {"style": "arrow", "steps": ["M", 6, 80, "L", 84, 85, 86, 87, "Z"]}, {"style": "arrow", "steps": ["M", 82, 83, "L", 88, 89, 90, 91, "Z"]}, {"style": "term", "x": 92, "y": 93, "anchor": "middle", "parts": "lip 1"}, {"style": "value", "x": 92, "y": 94, "anchor": "middle", "parts": "{half_angle_1}", "of": "half_angle_1", "hidden": "?"}, {"style": "thin", "steps": ["M", 95, 96, "L", 97, 98, 99, 98]}, {"style": "arrow", "steps": ["M", 100, 96, "A", 101, 101, "0 0 1", 102, 96, "A", 101, 101, "0 0 1", 100, 96, "Z"]}, {"style": "term", "x": 103, "y": 104, "anchor": "start", "parts": "lip 1 leads", "when": 105}, {"style": "term", "x": 103, "y": 104, "anchor": "start", "parts": "lip 1 lags", "when": 106}, {"style": "thin", "steps": ["M", 107, 108, "A", 81, 81, "0 0 1", 6, 80]}, {"style": "arrow", "steps": ["M", 107, 108, "L", 109, 110, 111, 112, "Z"]}, {"style": "arrow", "steps": ["M", 6, 80, "L", 113, 87, 114, 85, "Z"]}, {"style": "term", "x": 115, "y": 93, "anchor": "middle", "parts": "lip 2"}, {"style": "value", "x": 115, "y": 94, "anchor": "middle", "parts": "{half_angle_2}", "of": "half_angle_2", "hidden": "?"}, {"style": "thin", "steps": ["M", 116, 117, "L", 118, 98, 119, 98]}, {"style": "arrow", "steps": ["M", 120, 117, "A", 101, 101, "0 0 1", 121, 117, "A", 101, 101, "0 0 1", 120, 117, "Z"]}, {"style": "term", "x": 122, "y": 104, "anchor": "end", "parts": "lip 2 leads", "when": 106}, {"style": "term", "x": 122, "y": 104, "anchor": "end", "parts": "lip 2 lags", "when": 105}, {"style": "thin", "steps": ["M", 123, 124, "L", 123, 125], "when": 126}, {"style": "thin", "steps": ["M", 127, 128, "L", 129, 128], "when": 126}, {"style": "arrow", "steps": ["M", 6, 128, "L", 130, 131, 130, 132, "Z"], "when": 126}, {"style": "arrow", "steps": ["M", 123, 128, "L", 133, 132, 133, 131, "Z"], "when": 126}, {"style": "term", "x": 6, "y": 134, "anchor": "middle", "parts": "the lagging lip cuts out to", "when": 126}, {"style": "value", "x": 6, "y": 135, "anchor": "middle", "parts": "{idle_radius}", "of": "idle_radius", "hidden": "?", "when": 126}, {"style": "term", "x": 6, "y": 134, "anchor": "middle", "parts": "both lips cut all along", "when": 136}], "words": [{"parts": "A drill with lips at different angles in its hole, square to the lips, in true proportions. "}, {"parts": "Drill diameter {diameter}", "of": "diameter", "hidden": "Drill diameter not told"}, {"parts": "; half angle of lip 1 {half_angle_1}", "of": "half_angle_1", "hidden": "; half angle of lip 1 not told"}, {"parts": ", of lip 2 {half_angle_2}", "of": "half_angle_2", "hidden": ", of lip 2 not told"}, {"parts": ", {included} together; ", "of": "half_angle_1", "hidden": "; "}, {"parts": "lip ", "judged": "lip_1_ahead", "low": -1e-09, "high": 1e-09, "below": "2", "above": "1"}, {"parts": ", the flatter one, leads"}, {"parts": " by {lip_height_difference} at the corner", "of": "lip_height_difference", "judged": "difference_share", "low": 0.015, "high": 1000000000.0, "below": " (too little to see well here; give half angles further apart)"}, {"parts": ". With a feed of {feed} ", "of": "feed", "hidden": ". ", "judged": "cutting_share", "low": 1.0, "high": 1000000000.0, "below": "the lagging lip cuts only out to a radius of {idle_radius}; outside it the leading lip takes the whole feed: one broad chip, and one narrow one.", "within": "both lips cut all along, the leading one more."}], "numbers": [{"name": "difference_share", "place": 137, "like": "web_ratio"}, {"name": "included", "place": 138, "like": "point_angle"}, {"name": "lip_1_ahead", "place": 139, "like": "half_angle_1"}, {"name": "cutting_share", "place": 140, "like": "web_ratio"}]}};
