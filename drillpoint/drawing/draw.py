@@ -72,9 +72,10 @@ def draw(name: str, subject: Any = None, *, units: str = "mm", hide: Collection[
     else:
         raise LearnerError(f"the drawing {name!r} takes givens by keyword; it shows no {type(subject).__name__}")
     hidden = frozenset((hide,) if isinstance(hide, str) else hide)
+    known = (*drawn.values, *(number.name for number in drawn.scene.numbers))
     for quantity in sorted(hidden):
-        if quantity not in drawn.values:
-            raise LearnerError(f"hide: the drawing shows no {quantity!r}{nearest(quantity, tuple(drawn.values))}")
+        if quantity not in known:
+            raise LearnerError(f"hide: the drawing shows no {quantity!r}{nearest(quantity, known)}")
     return finished(drawn, written_in, hidden)
 
 

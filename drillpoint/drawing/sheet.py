@@ -241,8 +241,13 @@ class Sheet:
 
     def scene(self, **stated: Any) -> Scene:
         """The finished scene, with what is stated of it beside its shapes; see `Scene`."""
-        free = {s.name for e in self.expressions if not isinstance(e, float) for s in e.free_symbols}
-        return Scene(arguments=_in_order(free), shapes=self.shapes, numbers=self.numbers, **stated)
+        if self._plain:
+            return Scene(shapes=self.shapes, numbers=self.numbers, **stated)
+        from drillpoint.drawing.letter import quantities_in
+
+        return Scene(
+            arguments=_in_order(quantities_in(self.expressions)), shapes=self.shapes, numbers=self.numbers, **stated
+        )
 
     def _when(self, number: Any) -> int:
         return ALWAYS if number is None else self.place(number)

@@ -9,6 +9,8 @@ import sympy
 from sympy.printing.jscode import JavascriptCodePrinter
 from sympy.printing.pycode import PythonCodePrinter
 
+from drillpoint.drawing.letter import letters_in
+
 
 class _Python(PythonCodePrinter):
     """Every function is looked up on the argument `m`, so the same source serves `math` and `numpy`."""
@@ -44,10 +46,31 @@ class _JavaScript(JavascriptCodePrinter):
 
 
 def _prepared(outputs: Sequence[Any]) -> tuple[list[tuple[Any, Any]], list[Any]]:
+    letters = {one: sympy.Symbol(f"w{i}", real=True) for i, one in enumerate(letters_in(outputs))}
     # Neither math nor Math has a cotangent.
-    plain = [sympy.sympify(e, strict=True).replace(sympy.cot, lambda a: 1 / sympy.tan(a)) for e in outputs]
+    plain = [
+        sympy.sympify(e, strict=True).xreplace(letters).replace(sympy.cot, lambda a: 1 / sympy.tan(a))
+        for e in (*(one.definition for one in letters), *outputs)
+    ]
     steps, results = sympy.cse(plain, symbols=sympy.numbered_symbols("v"), order="canonical")
-    return steps, results
+    named = list(zip(letters.values(), results, strict=False))
+    return (_in_turn([*steps, *named]) if named else steps), results[len(named) :]
+
+
+def _in_turn(steps: Sequence[tuple[Any, Any]]) -> list[tuple[Any, Any]]:
+    """The steps in an order in which each uses only those before it."""
+    waiting, done = dict(steps), []
+
+    def settle(symbol: Any) -> None:
+        value = waiting.pop(symbol)
+        for used in sorted(value.free_symbols, key=str):
+            if used in waiting:
+                settle(used)
+        done.append((symbol, value))
+
+    while waiting:
+        settle(next(iter(waiting)))
+    return done
 
 
 def python_function(name: str, arguments: Sequence[str], outputs: Any) -> str:

@@ -115,3 +115,20 @@ def test_the_arrows_of_a_dimension_turn_outside_where_there_is_no_room():
         head = next(s for s in sheet.shapes if isinstance(s, Outline) and s.style == "arrow")
         tip, foot = (sheet.expressions[step] for step in (head.steps[1], head.steps[4]))
         assert (foot > tip) is inside
+
+
+@pytest.mark.parametrize("sweep", [0.0, 0.02, 0.9])
+def test_the_arrows_of_a_narrow_angle_stand_outside_it(sweep):
+    sheet = Sheet(plain=True)
+    sheet.narrow_angle((0, 0), 100, -0.5, sweep)
+    heads = [shape for shape in sheet.shapes if isinstance(shape, Outline) and shape.style == "arrow"]
+    directions = []
+    for head in heads:
+        flat = [sheet.expressions[step] for step in head.steps if isinstance(step, int)]
+        points = list(zip(flat[::2], flat[1::2], strict=True))
+        tip, back = points[0], ((points[1][0] + points[2][0]) / 2, (points[1][1] + points[2][1]) / 2)
+        directions.append((math.atan2(tip[1], tip[0]), math.atan2(back[1], back[0])))
+    (first, behind), (last, ahead) = directions
+    assert (first, last) == pytest.approx((-0.5, -0.5 + sweep))
+    assert behind < first
+    assert last < ahead
