@@ -19,6 +19,10 @@ from drillpoint.ground.stated import CannotBeGround, one_of, stated
 
 Array = npt.NDArray[np.float64]
 
+_WIDEST_WEB = 0.8  # half webs, in half diameters: beyond that there is no flute to speak of
+_LEAST_BEND = math.radians(10)
+_ABOVE_THE_WEB = 1.15  # how far beside the axis a heel stands at least, in half webs
+
 
 def turned(angle: Array, x: Array, y: Array) -> tuple[Array, Array]:
     """The places x, y turned round the axis by an angle in radians, counter-clockwise seen from the tip."""
@@ -36,13 +40,14 @@ class Flute:
     designed for; ground to another one, the lips are curved. hand: "right" or "left". web_taper: mm of web per mm
     towards the shank. web_offset: how far the middle of the web lies off the axis, mm, towards lip 1: lip 1 then lies
     web/2 + web_offset beside the axis, lip 2 web/2 - web_offset. body_diameter: of the drill behind the point, mm;
-    left out, the same as the diameter. heel_angle: round the drill from an outer corner back to the heel, degrees.
-    margin_width: mm, and margin_height: how far the body behind the margin is set back, mm; left out, 8 % and 1.5 % of
-    the diameter (our choice, for drawings that look like a drill).
+    left out, the same as the diameter. heel_angle: of the land in a section square to the axis, from its leading edge
+    back to the heel, degrees; a flute for a sharp point on a fast helix leaves more (see `land`). margin_width: mm, and
+    margin_height: how far the body behind the margin is set back, mm; left out, 8 % and 1.5 % of the diameter (our
+    choice, for drawings that look like a drill).
 
     The side of the flute that makes the lip is the helicoid that the straight design lip sweeps. Between lip and heel
-    the flute is closed by an arc that touches the web: a plausible shape, of our choosing; no reading of the lip
-    depends on it as long as the chisel edge is obtuse.
+    the flute is closed by an arc that touches the web: a plausible shape, of our choosing. No reading of the lip
+    depends on it as long as the lip ends before the foot of the axis, as it does on a point with relief there.
 
     Raises OutOfRange, UnknownGiven or MissingGiven for impossible numbers, CannotBeGround if they do not go together.
     """
@@ -60,6 +65,7 @@ class Flute:
     margin_width: float | None = None
     margin_height: float | None = None
     _half_webs: tuple[float, float] = field(init=False, eq=False, repr=False)
+    _heels: tuple[float, float] = field(init=False, eq=False, repr=False)
     _back_radii: tuple[float, float] = field(init=False, eq=False, repr=False)
 
     def __attrs_post_init__(self) -> None:
@@ -76,19 +82,37 @@ class Flute:
                 f"with a web of {web:g} mm set off by {self.web_offset:g} mm one flute reaches the axis and cuts the "
                 f"drill in two; keep web_offset under half the web ({web / 2:g} mm)"
             )
-        widest = self.radius * min(0.9, 0.95 * math.sin(math.radians(self.heel_angle)))
-        if max(halves) >= widest:
+        if max(halves) >= _WIDEST_WEB * self.radius:
             raise CannotBeGround(
                 f"a web of {web:g} mm leaves no flute in a drill of {self.diameter:g} mm; an eighth of the diameter is "
                 "usual"
             )
-        object.__setattr__(self, "_back_radii", tuple(self._back_to_heel(t) for t in halves))
+        object.__setattr__(self, "_heels", (self._heel(1), self._heel(2)))
+        object.__setattr__(self, "_back_radii", (self._back_to_heel(1), self._back_to_heel(2)))
 
-    def _back_to_heel(self, t: float) -> float:
-        gap = math.pi - math.radians(self.heel_angle)
-        # The arc's middle is (0, c) and its radius c - t; the heel is on it: R² - 2 R c sin(gap) + c² = (c - t)².
-        c = (self.radius**2 - t**2) / (2 * (self.radius * math.sin(gap) - t))
+    def _leading_edge(self, lip: int) -> float:
+        """Where lip 1's or lip 2's leading edge is at z = 0, radians from the way its lip points."""
+        t = self.half_web(lip)
+        return math.asin(t / self.radius) + self.twist * self.design_slope * math.sqrt(self.radius**2 - t**2)
+
+    def _heel(self, lip: int) -> float:
+        """Where this lip's flute ends, at the heel of the other land, at z = 0; radians from the way this lip points.
+
+        Kept to where an arc can touch the web and lead there.
+        """
+        wanted = math.pi + self._leading_edge(3 - lip) - math.radians(self.heel_angle)
+        flattest = math.pi - max(_LEAST_BEND, math.asin(_ABOVE_THE_WEB * self.half_web(lip) / self.radius))
+        return min(max(wanted, math.pi / 2 + _LEAST_BEND), flattest)
+
+    def _back_to_heel(self, lip: int) -> float:
+        t, heel = self.half_web(lip), math.sin(self._heels[lip - 1])
+        # The arc's middle is (0, c) and its radius c - t; the heel is on it: R² - 2 R c sin(heel) + c² = (c - t)².
+        c = (self.radius**2 - t**2) / (2 * (self.radius * heel - t))
         return c - t
+
+    def land(self, lip: int) -> float:
+        """Angle of lip 1's or lip 2's land in a section square to the axis, radians."""
+        return math.pi + self._leading_edge(lip) - self._heels[2 - lip]
 
     @cached_property
     def radius(self) -> float:

@@ -182,7 +182,7 @@ class Inspection:
         """
         side = self._point.lips[lip - 1]
         at = side.flute.radius if radius is None else radius
-        return first_contact(side, at, feed, math.radians(side.flute.heel_angle))
+        return first_contact(side, at, feed, side.land_end)
 
     def clearance_behind(self, lip: int, *, feed: float = 0.0, radius: float | None = None) -> tuple[Array, Array]:
         """Degrees behind the lip, from 0 to the heel, and the gap between flank and work at each, mm.
@@ -191,7 +191,7 @@ class Inspection:
         """
         side = self._point.lips[lip - 1]
         at = side.flute.radius if radius is None else radius
-        back = np.linspace(0.0, math.radians(side.flute.heel_angle), 121)
+        back = np.linspace(0.0, side.land_end, 121)
         return np.degrees(back), clearance(side, at, feed, back)
 
 

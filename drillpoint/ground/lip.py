@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from functools import cached_property
 
 import numpy as np
 from attrs import frozen
@@ -57,6 +58,39 @@ class Lip:
     def name(self) -> str:
         """As messages call it."""
         return f"lip {self.number}"
+
+    @cached_property
+    def heel(self) -> float | None:
+        """How far behind the outer corner the heel is, seen from the tip, radians.
+
+        The flank falls towards the heel, and meanwhile the helix takes the land further round. None when the flank ends
+        before, or falls as steeply as the helix does.
+        """
+        flute = self.flute
+        corner = self.at_radius(np.array([flute.radius]))
+        start, top = math.atan2(float(corner.y[0]), float(corner.x[0])), float(corner.z[0])
+
+        def beyond(back: Array) -> Array:
+            height = self.own.height(flute.radius * np.cos(start - back), flute.radius * np.sin(start - back))
+            return np.asarray(back - flute.land(self.number) - flute.twist * (top - height))
+
+        low, high = 0.0, math.pi
+        for samples in (181, 33, 33, 33, 33):
+            back = np.linspace(low, high, samples)
+            gone = beyond(back)
+            after = np.flatnonzero((gone >= 0) & ~np.logical_or.accumulate(np.isnan(gone)))
+            if not len(after):
+                return None
+            low, high = back[max(after[0] - 1, 0)], back[after[0]]
+        return float(high)
+
+    @property
+    def land_end(self) -> float:
+        """How far behind the outer corner the land ends, seen from the tip, radians.
+
+        That is its heel; where the flank does not reach one, the land's angle in a section.
+        """
+        return self.flute.land(self.number) if self.heel is None else self.heel
 
     def at(self, along: Array) -> Place:
         """The lip at places of the flute's wall (see `Flute.wall`)."""
@@ -113,7 +147,7 @@ def chisel_corner(lip: Lip) -> Place:
     """
     flute = lip.flute
     outer = float(lip.at_radius(np.array([flute.radius])).along[0])
-    inner = -0.9 * flute.back_radius(lip.number)
+    inner = -0.9 * min(flute.back_radius(lip.number), flute.radius)
     along = np.linspace(outer, inner, _SAMPLES)
     met = _above_other(lip, along)
     # A steep cone may also pass below the corner opposite its apex, where the wheel does not reach. So the crossing

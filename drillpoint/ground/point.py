@@ -116,7 +116,7 @@ def _refuse_a_missing_land(lip: Lip) -> None:
     flute = lip.flute
     corner = lip.at_radius(np.array([flute.radius]))
     start = math.atan2(float(corner.y[0]), float(corner.x[0]))
-    back = np.linspace(0.0, math.radians(flute.heel_angle), 25)[:, None]
+    back = np.linspace(0.0, min(lip.land_end, flute.land(lip.number)), 25)[:, None]
     radii = np.linspace(flute.half_web(lip.number), flute.radius, 6)
     angle = start - back
     height = lip.own.height(radii * np.cos(angle), radii * np.sin(angle))

@@ -135,8 +135,13 @@ def _flute_section(flute: Stated, lip: int, facet: float) -> Array:
     radius, t = flute["diameter"] / 2, half_web(flute, lip)
     out = np.linspace(0.0, 1.06 * radius, math.ceil(1.06 * radius / facet) + 1)
     face = np.column_stack([out, np.full_like(out, t), out * cot(flute.get("point_angle", 118.0) / 2)])
-    # The heel across the flute, at z = 0: so far round behind the way the other lip points, seen from the tip.
-    heel = math.pi - math.radians(flute.get("heel_angle", 75.0))
+    # The heel across the flute, at z = 0: so far round behind the other land's leading edge, which the helix has by
+    # then turned ahead of its corner. The arc needs the heel clear of the web and of the axis.
+    beside = half_web(flute, 3 - lip)
+    turned_ahead = _twist(flute) * cot(flute.get("point_angle", 118.0) / 2) * math.sqrt(radius**2 - beside**2)
+    heel = math.pi + math.asin(beside / radius) + turned_ahead - math.radians(flute.get("heel_angle", 75.0))
+    clear = max(math.radians(10), math.asin(1.15 * t / radius))
+    heel = min(max(heel, math.radians(100)), math.pi - clear)
     middle = _middle_of_arc(radius, t, radius * np.array([math.cos(heel), math.sin(heel)]))
     bend = math.atan2(-radius * math.cos(heel), middle - radius * math.sin(heel))
     bends = np.linspace(0.0, 1.06 * bend, math.ceil(1.06 * bend * (middle - t) / facet) + 1)[1:]

@@ -16,7 +16,7 @@ from drillpoint.ground.flank import Flank
 from drillpoint.ground.inspection import Inspection, bow_of
 from tests.ground.points import ground, plain_drills
 
-FLUTE = Flute(diameter=10, web=1.5)
+FLUTE = Flute(diameter=10, web=1.5, heel_angle=55)
 PLAIN = PlaneFlank(point_angle=118, lip_relief=12)
 CONICAL = ConicalFlank(cone_half_angle=20, cone_tilt=38.83, apex_distance=9.9, skew=1.41)
 FACETED = FacetedFlank(point_angle=118, lip_relief=12, secondary_relief=25)
@@ -69,7 +69,7 @@ def test_a_drill_twice_as_big_has_the_same_angles(drill: dict[str, float], scale
 
 
 def test_a_left_hand_drill_reads_like_the_right_hand_one_it_mirrors() -> None:
-    left = GroundPoint(Flute(diameter=10, web=1.5, hand="left"), CONICAL).inspect()
+    left = GroundPoint(Flute(diameter=10, web=1.5, heel_angle=55, hand="left"), CONICAL).inspect()
     assert read(left) == read(GroundPoint(FLUTE, CONICAL).inspect())
 
 
@@ -195,7 +195,7 @@ def test_a_web_off_the_axis_makes_unequal_lips() -> None:
         (lambda: Flute(diameter=10, web=0.4, web_offset=0.3), "cuts the drill in two"),
         (lambda: Flute(diameter=10, web=9.9), "leaves no flute"),
         (lambda: Flute(diameter=10, web=1.5, hand="up"), "'right' or 'left'"),
-        (lambda: GroundPoint(FLUTE, PLAIN, PlaneFlank(point_angle=118, lip_relief=12, flank_height=-4)), "lip"),
+        (lambda: GroundPoint(FLUTE, PLAIN, PlaneFlank(point_angle=118, lip_relief=12, flank_height=-7)), "lip"),
         (
             lambda: GroundPoint(FLUTE, FacetedFlank(point_angle=118, axial_relief=20, secondary_relief=15)),
             "not steeper",

@@ -25,7 +25,7 @@ EXACT = dict.fromkeys(usual_errors(), 0.0)
 
 def conical(other: dict[str, float] | None = None, **flute: float) -> GroundPoint:
     """A 118° point on a drill of 10 mm, with another second flank."""
-    drill = Flute(**{"diameter": 10, "web": 1.5, **flute})
+    drill = Flute(**{"diameter": 10, "web": 1.5, "heel_angle": 40, **flute})
     return GroundPoint(drill, ConicalFlank(**CONE), ConicalFlank(**CONE | (other or {})))
 
 
@@ -105,7 +105,7 @@ MADE_ON_PURPOSE: dict[str, tuple[str, GroundPoint, dict[str, Any]]] = {
     ),
     "cone turned": (
         "turned",
-        GroundPoint(Flute(diameter=10, web=1.5), ConicalFlank(**CONE, flank_turn=8)),
+        GroundPoint(Flute(diameter=10, web=1.5, heel_angle=40), ConicalFlank(**CONE, flank_turn=8)),
         {"set_up": Readings.of(conical().inspect())},
     ),
 }
