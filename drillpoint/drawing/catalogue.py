@@ -13,6 +13,7 @@ STATED: tuple[str, ...] = (
     "chip",
     "web_along_flute",
     "unequal_angles",
+    "relief",
 )
 """Scenes stated in symbols: `build()` gives the scene and the expressions of its coordinates."""
 

@@ -8,6 +8,7 @@ from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.hole import HOLE
 from drillpoint.explorers.lips import LIPS
+from drillpoint.explorers.relief import RELIEF
 from drillpoint.explorers.shortening import SHORTENING
 from drillpoint.explorers.thinning import THINNING
 from drillpoint.explorers.unequal import UNEQUAL
@@ -15,7 +16,8 @@ from drillpoint.explorers.unequal_angles import UNEQUAL_ANGLES
 from drillpoint.quantities import nearest
 
 EXPLORERS = {
-    explorer.name: explorer for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING, CHIP, SHORTENING, UNEQUAL_ANGLES)
+    explorer.name: explorer
+    for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING, CHIP, SHORTENING, UNEQUAL_ANGLES, RELIEF)
 }
 
 

@@ -1338,3 +1338,476 @@ scenes.unequal_angles = {coordinates: function coordinates({diameter, feed, lip_
 )), -v54, v50 + 5.0*v51, -v55, v56 + v58 + 330.0, -v53 - v58 + 350.0, v50 + v59, v56 + v60 + 340, -v55 - v59, -v54 - v60, 340 - v61, 239.0 - v10, 224.0 - v10, 217.0 - v10, 328 - v61, 347 - v61, v10 + 318, 102.500000000000, 108, v10 + 315.4, 97.0000000000000, v10 + 320.6, v10 + 328, 82, 102, 256.000000000000, 84.0000000000000, v62, -v63, 311.146545681835, 254.125294859781, 310.806312716917, 259.314152299486, -v66 + v68, v69 - v70, v66 + v68, -v69 - v70, 354, 223.000000000000, 243.000000000000, v32 + 300, -v3*v32 + 340, v10 + 340, 370, v10 + 352, v32 + 297.8, 2.20000000000000, v32 + 302.2, v10 + 358, 375, v44, v71, -v73, -v74, -v73 - v77 + 11.0*v78, -v79 - v80, -v72 + v77 + 11.0*v78 + 300, v79 - v80, 289.193687283083, 288.853454318165, 246, 300 - v32, -v32*v5 + 340, 260 - v10, 248 - v10, 297.8 - v32, 302.2 - v32, 242 - v10, v82, -v20*v6 + 344, 397.000000000000, v83, 300 - v84, 392, v82 + v84, 300 - v85, v86 + 392.0, 392.0 - v86, v82 + v85, 414, 434, -v83, lip_height_difference*v0, half_angle_1 + half_angle_2, half_angle_1 - half_angle_2, 2*idle_radius*v0, v8];
 }
 , ...{"name": "unequal_angles", "title": "A drill with lips at different angles in its hole, square to the lips", "width": 580, "height": 480, "bar": {"x": 24.0, "y": 456.0, "longest": 90.0, "scale": 141}, "shapes": [{"style": "section", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 10, 1, 12, 1, "C", 13, 14, 13, 15, 12, 16, "C", 17, 18, 17, 19, 12, 20, "C", 21, 22, 23, 22, 6, 20, "C", 24, 25, 26, 25, 0, 20, "C", 27, 28, 27, 29, 0, 16, "C", 30, 31, 30, 14, 0, 1, "Z"]}, {"style": "fine", "steps": ["M", 12, 1, "C", 13, 14, 13, 15, 12, 16, "C", 17, 18, 17, 19, 12, 20, "C", 21, 22, 23, 22, 6, 20, "C", 24, 25, 26, 25, 0, 20, "C", 27, 28, 27, 29, 0, 16, "C", 30, 31, 30, 14, 0, 1]}, {"style": "edge", "steps": ["M", 0, 1, "L", 2, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 10, 1, 12, 1]}, {"style": "section_other", "steps": ["M", 6, 7, "L", 10, 32, 10, 33, 8, 34, 6, 35, "Z"]}, {"style": "fine", "steps": ["M", 10, 33, "L", 8, 34, 6, 35]}, {"style": "swept", "steps": ["M", 10, 36, "L", 10, 32]}, {"style": "lip", "steps": ["M", 6, 7, "L", 10, 32]}, {"style": "section_other", "steps": ["M", 6, 7, "L", 2, 37, 2, 38, 4, 39, 6, 35, "Z"]}, {"style": "fine", "steps": ["M", 2, 38, "L", 4, 39, 6, 35]}, {"style": "swept", "steps": ["M", 2, 36, "L", 2, 37]}, {"style": "lip", "steps": ["M", 6, 7, "L", 2, 37]}, {"style": "centre", "steps": ["M", 6, 40, "L", 6, 41]}, {"style": "thin", "steps": ["M", 2, 42, "L", 2, 43]}, {"style": "thin", "steps": ["M", 10, 42, "L", 10, 43]}, {"style": "thin", "steps": ["M", 44, 45, "L", 46, 45]}, {"style": "arrow", "steps": ["M", 2, 45, "L", 47, 48, 47, 49, "Z"]}, {"style": "arrow", "steps": ["M", 10, 45, "L", 50, 49, 50, 48, "Z"]}, {"style": "value", "x": 6, "y": 51, "anchor": "middle", "parts": "Ø{diameter}", "of": "diameter", "hidden": "Ø ?"}, {"style": "thin", "steps": ["M", 52, 53, "L", 54, 53]}, {"style": "thin", "steps": ["M", 55, 56, "L", 57, 56]}, {"style": "thin", "steps": ["M", 58, 59, "L", 58, 60]}, {"style": "arrow", "steps": ["M", 58, 53, "L", 61, 62, 63, 62, "Z"]}, {"style": "arrow", "steps": ["M", 58, 56, "L", 63, 64, 61, 64, "Z"]}, {"style": "thin", "steps": ["M", 58, 65, "L", 66, 65, 67, 65]}, {"style": "term", "x": 68, "y": 69, "anchor": "end", "parts": "corners differ"}, {"style": "value", "x": 68, "y": 70, "anchor": "end", "parts": "{lip_height_difference}", "of": "lip_height_difference", "hidden": "?"}, {"style": "motion", "steps": ["M", 71, 36, "L", 71, 72]}, {"style": "arrow", "steps": ["M", 71, 73, "L", 74, 75, 76, 75, "Z"]}, {"style": "term", "x": 77, "y": 78, "anchor": "start", "parts": "feed"}, {"style": "value", "x": 77, "y": 79, "anchor": "start", "parts": "{feed}", "of": "feed", "hidden": "?"}, {"style": "thin", "steps": ["M", 6, 80, "A", 81, 81, "0 0 1", 82, 83]}, {"style": "arrow", "steps": ["M", 6, 80, "L", 84, 85, 86, 87, "Z"]}, {"style": "arrow", "steps": ["M", 82, 83, "L", 88, 89, 90, 91, "Z"]}, {"style": "term", "x": 92, "y": 93, "anchor": "middle", "parts": "lip 1"}, {"style": "value", "x": 92, "y": 94, "anchor": "middle", "parts": "{half_angle_1}", "of": "half_angle_1", "hidden": "?"}, {"style": "thin", "steps": ["M", 95, 96, "L", 97, 98, 99, 98]}, {"style": "arrow", "steps": ["M", 100, 96, "A", 101, 101, "0 0 1", 102, 96, "A", 101, 101, "0 0 1", 100, 96, "Z"]}, {"style": "term", "x": 103, "y": 104, "anchor": "start", "parts": "lip 1 leads", "when": 105}, {"style": "term", "x": 103, "y": 104, "anchor": "start", "parts": "lip 1 lags", "when": 106}, {"style": "thin", "steps": ["M", 107, 108, "A", 81, 81, "0 0 1", 6, 80]}, {"style": "arrow", "steps": ["M", 107, 108, "L", 109, 110, 111, 112, "Z"]}, {"style": "arrow", "steps": ["M", 6, 80, "L", 113, 87, 114, 85, "Z"]}, {"style": "term", "x": 115, "y": 93, "anchor": "middle", "parts": "lip 2"}, {"style": "value", "x": 115, "y": 94, "anchor": "middle", "parts": "{half_angle_2}", "of": "half_angle_2", "hidden": "?"}, {"style": "thin", "steps": ["M", 116, 117, "L", 118, 98, 119, 98]}, {"style": "arrow", "steps": ["M", 120, 117, "A", 101, 101, "0 0 1", 121, 117, "A", 101, 101, "0 0 1", 120, 117, "Z"]}, {"style": "term", "x": 122, "y": 104, "anchor": "end", "parts": "lip 2 leads", "when": 106}, {"style": "term", "x": 122, "y": 104, "anchor": "end", "parts": "lip 2 lags", "when": 105}, {"style": "thin", "steps": ["M", 123, 124, "L", 123, 125], "when": 126}, {"style": "thin", "steps": ["M", 127, 128, "L", 129, 128], "when": 126}, {"style": "arrow", "steps": ["M", 6, 128, "L", 130, 131, 130, 132, "Z"], "when": 126}, {"style": "arrow", "steps": ["M", 123, 128, "L", 133, 132, 133, 131, "Z"], "when": 126}, {"style": "term", "x": 6, "y": 134, "anchor": "middle", "parts": "the lagging lip cuts out to", "when": 126}, {"style": "value", "x": 6, "y": 135, "anchor": "middle", "parts": "{idle_radius}", "of": "idle_radius", "hidden": "?", "when": 126}, {"style": "term", "x": 6, "y": 134, "anchor": "middle", "parts": "both lips cut all along", "when": 136}], "words": [{"parts": "A drill with lips at different angles in its hole, square to the lips, in true proportions. "}, {"parts": "Drill diameter {diameter}", "of": "diameter", "hidden": "Drill diameter not told"}, {"parts": "; half angle of lip 1 {half_angle_1}", "of": "half_angle_1", "hidden": "; half angle of lip 1 not told"}, {"parts": ", of lip 2 {half_angle_2}", "of": "half_angle_2", "hidden": ", of lip 2 not told"}, {"parts": ", {included} together; ", "of": "half_angle_1", "hidden": "; "}, {"parts": "lip ", "judged": "lip_1_ahead", "low": -1e-09, "high": 1e-09, "below": "2", "above": "1"}, {"parts": ", the flatter one, leads"}, {"parts": " by {lip_height_difference} at the corner", "of": "lip_height_difference", "judged": "difference_share", "low": 0.015, "high": 1000000000.0, "below": " (too little to see well here; give half angles further apart)"}, {"parts": ". With a feed of {feed} ", "of": "feed", "hidden": ". ", "judged": "cutting_share", "low": 1.0, "high": 1000000000.0, "below": "the lagging lip cuts only out to a radius of {idle_radius}; outside it the leading lip takes the whole feed: one broad chip, and one narrow one.", "within": "both lips cut all along, the leading one more."}], "numbers": [{"name": "difference_share", "place": 137, "like": "web_ratio"}, {"name": "included", "place": 138, "like": "point_angle"}, {"name": "lip_1_ahead", "place": 139, "like": "half_angle_1"}, {"name": "cutting_share", "place": 140, "like": "web_ratio"}]}};
+// scene relief
+scenes.relief = {coordinates: function coordinates({diameter, radius, web, point_angle, axial_relief, relief_at_radius, feed_relief_loss}) {
+  const v0 = 1/radius;
+  const w0 = Math.asin((1/2)*v0*web);
+  const v1 = Math.cos(w0);
+  const v2 = (1/180)*Math.PI;
+  const v3 = Math.tan(axial_relief*v2);
+  const v4 = Math.sin(w0);
+  const v5 = 1/Math.tan((1/360)*Math.PI*point_angle);
+  const w1 = v1*v3 + v4*v5;
+  const w5 = feed_relief_loss*v2;
+  const w6 = Math.tan(w5);
+  const v6 = w1 - w6;
+  const v7 = -w1;
+  const w2 = v1*v5 - v3*v4;
+  const w7 = Math.min(2.4, Math.max(1.0e-6, 2*Math.atan2(v6, w2)));
+  const v8 = (1/2)*w7;
+  const v9 = Math.sin(w7);
+  const v10 = (1/2)*w2;
+  const w8 = Math.min(2.4, Math.max(1.0e-6, w7 - (-v7 - w2*Math.tan(v8) - w6*w7/v9)/(-v10/Math.pow(Math.cos(v8), 2) - w6*(v9 - w7*Math.cos(w7))/Math.pow(v9, 2))));
+  const v11 = (1/2)*w8;
+  const v12 = Math.sin(w8);
+  const w9 = Math.min(2.4, Math.max(1.0e-6, w8 - (-v7 - w2*Math.tan(v11) - w6*w8/v12)/(-v10/Math.pow(Math.cos(v11), 2) - w6*(v12 - w8*Math.cos(w8))/Math.pow(v12, 2))));
+  const v13 = (1/2)*w9;
+  const v14 = Math.sin(w9);
+  const v15 = (13/30)*Math.PI;
+  const w14 = Math.sqrt(Math.pow(w1, 2) + Math.pow(w2, 2));
+  const v16 = 1/w14;
+  const v17 = w2 + 56/115;
+  const w18 = relief_at_radius*v2;
+  const v18 = Math.sin(w18);
+  const v19 = 1/Math.abs(v18);
+  const v20 = 180/Math.PI;
+  const w3 = Math.atan2(w1, w2);
+  const w15 = ((v17 < w14) ? (
+   w3 - Math.acos(Math.min(1, v16*v17))
+)
+: (
+   v15
+));
+  const w16 = w3 + Math.acos(Math.max(-1, v16*(w2 - 39/115)));
+  const w17 = Math.min(v15, w15, w16);
+  const v21 = (1/48)*w17;
+  const v22 = 230*w1;
+  const v23 = 230*w2;
+  const v24 = (1/24)*w17;
+  const v25 = (1/16)*w17;
+  const v26 = (115/6)*w17 + 72;
+  const v27 = (1/12)*w17;
+  const v28 = (5/48)*w17;
+  const v29 = (1/8)*w17;
+  const v30 = (7/48)*w17;
+  const v31 = (115/3)*w17 + 72;
+  const v32 = (1/6)*w17;
+  const v33 = (3/16)*w17;
+  const v34 = (5/24)*w17;
+  const v35 = (11/48)*w17;
+  const v36 = (115/2)*w17 + 72;
+  const v37 = (1/4)*w17;
+  const v38 = (13/48)*w17;
+  const v39 = (7/24)*w17;
+  const v40 = (5/16)*w17;
+  const v41 = (230/3)*w17 + 72;
+  const v42 = (1/3)*w17;
+  const v43 = (17/48)*w17;
+  const v44 = (3/8)*w17;
+  const v45 = (19/48)*w17;
+  const v46 = (575/6)*w17 + 72;
+  const v47 = (5/12)*w17;
+  const v48 = (7/16)*w17;
+  const v49 = (11/24)*w17;
+  const v50 = (23/48)*w17;
+  const v51 = 115*w17;
+  const v52 = v51 + 72;
+  const v53 = (1/2)*w17;
+  const v54 = (25/48)*w17;
+  const v55 = (13/24)*w17;
+  const v56 = (9/16)*w17;
+  const v57 = (805/6)*w17 + 72;
+  const v58 = (7/12)*w17;
+  const v59 = (29/48)*w17;
+  const v60 = (5/8)*w17;
+  const v61 = (31/48)*w17;
+  const v62 = (460/3)*w17 + 72;
+  const v63 = (2/3)*w17;
+  const v64 = (11/16)*w17;
+  const v65 = (17/24)*w17;
+  const v66 = (35/48)*w17;
+  const v67 = (345/2)*w17 + 72;
+  const v68 = (3/4)*w17;
+  const v69 = (37/48)*w17;
+  const v70 = (19/24)*w17;
+  const v71 = (13/16)*w17;
+  const v72 = (575/3)*w17 + 72;
+  const v73 = (5/6)*w17;
+  const v74 = (41/48)*w17;
+  const v75 = (7/8)*w17;
+  const v76 = (43/48)*w17;
+  const v77 = (1265/6)*w17 + 72;
+  const v78 = (11/12)*w17;
+  const v79 = (15/16)*w17;
+  const v80 = (23/24)*w17;
+  const v81 = (47/48)*w17;
+  const v82 = 230*w17;
+  const v83 = v82 + 72;
+  const v84 = Math.sin(w17);
+  const v85 = v22*v84;
+  const v86 = 1 - Math.cos(w17);
+  const v87 = v23*v86 - v85;
+  const v88 = v87 + 222;
+  const v89 = Math.sqrt(3);
+  const v90 = (1/3)*v89;
+  const v91 = 230*Math.PI*w6;
+  const w10 = Math.min(2.4, Math.max(1.0e-6, w9 - (-v7 - w2*Math.tan(v13) - w6*w9/v14)/(-v10/Math.pow(Math.cos(v13), 2) - w6*(v14 - w9*Math.cos(w9))/Math.pow(v14, 2))));
+  const w11 = ((w1 > w6) ? (
+   w10
+)
+: (
+   0
+));
+  const v92 = 230*w11;
+  const v93 = v92 + 72;
+  const v94 = Math.max(w11, w17);
+  const v95 = (1/48)*v94 + (47/48)*w11;
+  const v96 = (1/24)*v94 + (23/24)*w11;
+  const v97 = (1/16)*v94 + (15/16)*w11;
+  const v98 = (1/12)*v94 + (11/12)*w11;
+  const v99 = (5/48)*v94 + (43/48)*w11;
+  const v100 = (1/8)*v94 + (7/8)*w11;
+  const v101 = (7/48)*v94 + (41/48)*w11;
+  const v102 = (1/6)*v94 + (5/6)*w11;
+  const v103 = (3/16)*v94 + (13/16)*w11;
+  const v104 = (5/24)*v94 + (19/24)*w11;
+  const v105 = (11/48)*v94 + (37/48)*w11;
+  const v106 = (1/4)*v94 + (3/4)*w11;
+  const v107 = (13/48)*v94 + (35/48)*w11;
+  const v108 = (7/24)*v94 + (17/24)*w11;
+  const v109 = (5/16)*v94 + (11/16)*w11;
+  const v110 = (1/3)*v94 + (2/3)*w11;
+  const v111 = (17/48)*v94 + (31/48)*w11;
+  const v112 = (3/8)*v94 + (5/8)*w11;
+  const v113 = (19/48)*v94 + (29/48)*w11;
+  const v114 = (5/12)*v94 + (7/12)*w11;
+  const v115 = (7/16)*v94 + (9/16)*w11;
+  const v116 = (11/24)*v94 + (13/24)*w11;
+  const v117 = (23/48)*v94 + (25/48)*w11;
+  const v118 = (1/2)*v94 + (1/2)*w11;
+  const v119 = (25/48)*v94 + (23/48)*w11;
+  const v120 = (13/24)*v94 + (11/24)*w11;
+  const v121 = (9/16)*v94 + (7/16)*w11;
+  const v122 = (7/12)*v94 + (5/12)*w11;
+  const v123 = (29/48)*v94 + (19/48)*w11;
+  const v124 = (5/8)*v94 + (3/8)*w11;
+  const v125 = (31/48)*v94 + (17/48)*w11;
+  const v126 = (2/3)*v94 + (1/3)*w11;
+  const v127 = (11/16)*v94 + (5/16)*w11;
+  const v128 = (17/24)*v94 + (7/24)*w11;
+  const v129 = (35/48)*v94 + (13/48)*w11;
+  const v130 = (3/4)*v94 + (1/4)*w11;
+  const v131 = (37/48)*v94 + (11/48)*w11;
+  const v132 = (19/24)*v94 + (5/24)*w11;
+  const v133 = (13/16)*v94 + (3/16)*w11;
+  const v134 = (5/6)*v94 + (1/6)*w11;
+  const v135 = (41/48)*v94 + (7/48)*w11;
+  const v136 = (7/8)*v94 + (1/8)*w11;
+  const v137 = (43/48)*v94 + (5/48)*w11;
+  const v138 = (11/12)*v94 + (1/12)*w11;
+  const v139 = (15/16)*v94 + (1/16)*w11;
+  const v140 = (23/24)*v94 + (1/24)*w11;
+  const v141 = (47/48)*v94 + (1/48)*w11;
+  const v142 = (-w6*(v82 + v88*v90) + 222)/(-v90*w6 + 1);
+  const v143 = w11 - w17;
+  const v144 = -v143 - 1.0e-9;
+  const v145 = v7 + w6 + 1.0e-9;
+  const w12 = -0.499999999*diameter + radius;
+  const v146 = Math.max(v145, w12);
+  const v147 = v87 + 130;
+  const v148 = v147*v89;
+  const v149 = -v15;
+  const v150 = v149 + w17 + 1.0e-9;
+  const v151 = Math.min(v150, w12);
+  const w4 = Math.max(0, 2*w3);
+  const v152 = Math.min(w4, (28/45)*Math.PI);
+  const v153 = (1/12)*v152 + v78;
+  const v154 = (1/6)*v152 + v73;
+  const v155 = (1/4)*v152 + v68;
+  const v156 = (1/3)*v152 + v63;
+  const v157 = (5/12)*v152 + v58;
+  const v158 = (1/2)*v152 + v53;
+  const v159 = (7/12)*v152 + v47;
+  const v160 = (2/3)*v152 + v42;
+  const v161 = (3/4)*v152 + v37;
+  const v162 = (5/6)*v152 + v32;
+  const v163 = (11/12)*v152 + v27;
+  const w19 = Math.min(190, 112*v19);
+  const v164 = w19 + 14;
+  const w20 = Math.min(104, 78*v19);
+  const v165 = 1/w20;
+  const v166 = 20.0*v165;
+  const w21 = -Math.max(w18, w5);
+  const v167 = -v166 + w21;
+  const w22 = Math.abs(w18 - w5);
+  const v168 = w21 + w22;
+  const v169 = v166 + v168;
+  const v170 = w20*Math.cos(w21) + 72;
+  const v171 = w20*Math.sin(w21) + 222;
+  const v172 = 5.5*v165;
+  const v173 = -v172 + w21;
+  const v174 = Math.cos(v173);
+  const v175 = 2.6*v174;
+  const v176 = Math.sin(v173);
+  const v177 = v170 + 11.0*v176;
+  const v178 = 2.6*v176;
+  const v179 = v171 - 11.0*v174;
+  const v180 = w20*Math.cos(v168) + 72;
+  const v181 = w20*Math.sin(v168) + 222;
+  const v182 = v168 + v172;
+  const v183 = Math.cos(v182);
+  const v184 = 2.6*v183;
+  const v185 = Math.sin(v182);
+  const v186 = v180 - 11.0*v185;
+  const v187 = 2.6*v185;
+  const v188 = v181 + 11.0*v183;
+  const v189 = 1/w19;
+  const v190 = 20.0*v189;
+  const w23 = -Math.max(0, w18);
+  const v191 = -v190 + w23;
+  const w24 = Math.abs(w18);
+  const v192 = w23 + w24;
+  const v193 = v190 + v192;
+  const v194 = w19*Math.cos(w23) + 72;
+  const v195 = w19*Math.sin(w23) + 222;
+  const v196 = 5.5*v189;
+  const v197 = -v196 + w23;
+  const v198 = Math.cos(v197);
+  const v199 = 2.6*v198;
+  const v200 = Math.sin(v197);
+  const v201 = v194 + 11.0*v200;
+  const v202 = 2.6*v200;
+  const v203 = v195 - 11.0*v198;
+  const v204 = w19*Math.cos(v192) + 72;
+  const v205 = w19*Math.sin(v192) + 222;
+  const v206 = v192 + v196;
+  const v207 = Math.cos(v206);
+  const v208 = 2.6*v207;
+  const v209 = Math.sin(v206);
+  const v210 = v204 - 11.0*v209;
+  const v211 = 2.6*v209;
+  const v212 = v205 + 11.0*v207;
+  const w25 = -Math.max(0, w5);
+  const v213 = w25 - 0.072463768115942;
+  const w26 = Math.abs(w5);
+  const v214 = w25 + w26;
+  const v215 = v214 + 0.072463768115942;
+  const v216 = 276*Math.cos(w25) + 72;
+  const v217 = 276*Math.sin(w25) + 222;
+  const v218 = w25 - 0.0199275362318841;
+  const v219 = Math.cos(v218);
+  const v220 = 2.6*v219;
+  const v221 = Math.sin(v218);
+  const v222 = v216 + 11.0*v221;
+  const v223 = 2.6*v221;
+  const v224 = v217 - 11.0*v219;
+  const v225 = Math.cos(v214);
+  const v226 = 276*v225 + 72;
+  const v227 = 276*Math.sin(v214) + 222;
+  const v228 = v214 + 0.0199275362318841;
+  const v229 = Math.cos(v228);
+  const v230 = 2.6*v229;
+  const v231 = Math.sin(v228);
+  const v232 = 11.0*v231;
+  const v233 = 2.6*v231;
+  const v234 = v227 + 11.0*v229;
+  const v235 = v92*w6;
+  const v236 = v149 + w11;
+  const v237 = -v236;
+  const v238 = ((w11 > 0.147826086956522) ? (
+   1
+)
+: (
+   -1
+));
+  const v239 = 10.0*v238;
+  const v240 = 11.0*v238;
+  const v241 = 2.6*v238;
+  const v242 = 230*w4;
+  const v243 = v242 + 72;
+  const v244 = ((w4 > 0.147826086956522) ? (
+   1
+)
+: (
+   -1
+));
+  const v245 = 10.0*v244;
+  const v246 = 11.0*v244;
+  const v247 = 2.6*v244;
+  const v248 = (299/3)*Math.PI;
+  const w13 = ((v15 > w11) ? (
+   1
+)
+: (
+   0
+));
+  return [v20*w4, radius*w4, v20*w11, radius*w11, 78.0000000000000, radius*v15, ((w1 <= w6) ? (
+   3
+)
+: ((w12 > 0) ? (
+   w13
+)
+: (
+   2
+))), 72, 222, (115/24)*w17 + 72, -v22*Math.sin(v21) + v23*(1 - Math.cos(v21)) + 222, (115/12)*w17 + 72, -v22*Math.sin(v24) + v23*(1 - Math.cos(v24)) + 222, (115/8)*w17 + 72, -v22*Math.sin(v25) + v23*(1 - Math.cos(v25)) + 222, v26, -v22*Math.sin(v27) + v23*(1 - Math.cos(v27)) + 222, (575/24)*w17 + 72, -v22*Math.sin(v28) + v23*(1 - Math.cos(v28)) + 222, (115/4)*w17 + 72, -v22*Math.sin(v29) + v23*(1 - Math.cos(v29)) + 222, (805/24)*w17 + 72, -v22*Math.sin(v30) + v23*(1 - Math.cos(v30)) + 222, v31, -v22*Math.sin(v32) + v23*(1 - Math.cos(v32)) + 222, (345/8)*w17 + 72, -v22*Math.sin(v33) + v23*(1 - Math.cos(v33)) + 222, (575/12)*w17 + 72, -v22*Math.sin(v34) + v23*(1 - Math.cos(v34)) + 222, (1265/24)*w17 + 72, -v22*Math.sin(v35) + v23*(1 - Math.cos(v35)) + 222, v36, -v22*Math.sin(v37) + v23*(1 - Math.cos(v37)) + 222, (1495/24)*w17 + 72, -v22*Math.sin(v38) + v23*(1 - Math.cos(v38)) + 222, (805/12)*w17 + 72, -v22*Math.sin(v39) + v23*(1 - Math.cos(v39)) + 222, (575/8)*w17 + 72, -v22*Math.sin(v40) + v23*(1 - Math.cos(v40)) + 222, v41, -v22*Math.sin(v42) + v23*(1 - Math.cos(v42)) + 222, (1955/24)*w17 + 72, -v22*Math.sin(v43) + v23*(1 - Math.cos(v43)) + 222, (345/4)*w17 + 72, -v22*Math.sin(v44) + v23*(1 - Math.cos(v44)) + 222, (2185/24)*w17 + 72, -v22*Math.sin(v45) + v23*(1 - Math.cos(v45)) + 222, v46, -v22*Math.sin(v47) + v23*(1 - Math.cos(v47)) + 222, (805/8)*w17 + 72, -v22*Math.sin(v48) + v23*(1 - Math.cos(v48)) + 222, (1265/12)*w17 + 72, -v22*Math.sin(v49) + v23*(1 - Math.cos(v49)) + 222, (2645/24)*w17 + 72, -v22*Math.sin(v50) + v23*(1 - Math.cos(v50)) + 222, v52, -v22*Math.sin(v53) + v23*(1 - Math.cos(v53)) + 222, (2875/24)*w17 + 72, -v22*Math.sin(v54) + v23*(1 - Math.cos(v54)) + 222, (1495/12)*w17 + 72, -v22*Math.sin(v55) + v23*(1 - Math.cos(v55)) + 222, (1035/8)*w17 + 72, -v22*Math.sin(v56) + v23*(1 - Math.cos(v56)) + 222, v57, -v22*Math.sin(v58) + v23*(1 - Math.cos(v58)) + 222, (3335/24)*w17 + 72, -v22*Math.sin(v59) + v23*(1 - Math.cos(v59)) + 222, (575/4)*w17 + 72, -v22*Math.sin(v60) + v23*(1 - Math.cos(v60)) + 222, (3565/24)*w17 + 72, -v22*Math.sin(v61) + v23*(1 - Math.cos(v61)) + 222, v62, -v22*Math.sin(v63) + v23*(1 - Math.cos(v63)) + 222, (1265/8)*w17 + 72, -v22*Math.sin(v64) + v23*(1 - Math.cos(v64)) + 222, (1955/12)*w17 + 72, -v22*Math.sin(v65) + v23*(1 - Math.cos(v65)) + 222, (4025/24)*w17 + 72, -v22*Math.sin(v66) + v23*(1 - Math.cos(v66)) + 222, v67, -v22*Math.sin(v68) + v23*(1 - Math.cos(v68)) + 222, (4255/24)*w17 + 72, -v22*Math.sin(v69) + v23*(1 - Math.cos(v69)) + 222, (2185/12)*w17 + 72, -v22*Math.sin(v70) + v23*(1 - Math.cos(v70)) + 222, (1495/8)*w17 + 72, -v22*Math.sin(v71) + v23*(1 - Math.cos(v71)) + 222, v72, -v22*Math.sin(v73) + v23*(1 - Math.cos(v73)) + 222, (4715/24)*w17 + 72, -v22*Math.sin(v74) + v23*(1 - Math.cos(v74)) + 222, (805/4)*w17 + 72, -v22*Math.sin(v75) + v23*(1 - Math.cos(v75)) + 222, (4945/24)*w17 + 72, -v22*Math.sin(v76) + v23*(1 - Math.cos(v76)) + 222, v77, -v22*Math.sin(v78) + v23*(1 - Math.cos(v78)) + 222, (1725/8)*w17 + 72, -v22*Math.sin(v79) + v23*(1 - Math.cos(v79)) + 222, (2645/12)*w17 + 72, -v22*Math.sin(v80) + v23*(1 - Math.cos(v80)) + 222, (5405/24)*w17 + 72, -v22*Math.sin(v81) + v23*(1 - Math.cos(v81)) + 222, v83, v88, v83 + v90*(v87 + 138), 84, 46*v89 + 72, 20, -v91 + 52*w6 + 222, 222 - v91, 564, 222 - 492*w6, 312, 110.666666666667, 317.000000000000, 201.333333333333, 292, 382.666666666667, 307.000000000000, 473.333333333333, v93, -v22*Math.sin(w11) + v23*(1 - Math.cos(w11)) + 222, (115/24)*v94 + (5405/24)*w11 + 72, -v22*Math.sin(v95) + v23*(1 - Math.cos(v95)) + 222, (115/12)*v94 + (2645/12)*w11 + 72, -v22*Math.sin(v96) + v23*(1 - Math.cos(v96)) + 222, (115/8)*v94 + (1725/8)*w11 + 72, -v22*Math.sin(v97) + v23*(1 - Math.cos(v97)) + 222, (115/6)*v94 + (1265/6)*w11 + 72, -v22*Math.sin(v98) + v23*(1 - Math.cos(v98)) + 222, (575/24)*v94 + (4945/24)*w11 + 72, -v22*Math.sin(v99) + v23*(1 - Math.cos(v99)) + 222, (115/4)*v94 + (805/4)*w11 + 72, -v22*Math.sin(v100) + v23*(1 - Math.cos(v100)) + 222, (805/24)*v94 + (4715/24)*w11 + 72, -v22*Math.sin(v101) + v23*(1 - Math.cos(v101)) + 222, (115/3)*v94 + (575/3)*w11 + 72, -v22*Math.sin(v102) + v23*(1 - Math.cos(v102)) + 222, (345/8)*v94 + (1495/8)*w11 + 72, -v22*Math.sin(v103) + v23*(1 - Math.cos(v103)) + 222, (575/12)*v94 + (2185/12)*w11 + 72, -v22*Math.sin(v104) + v23*(1 - Math.cos(v104)) + 222, (1265/24)*v94 + (4255/24)*w11 + 72, -v22*Math.sin(v105) + v23*(1 - Math.cos(v105)) + 222, (115/2)*v94 + (345/2)*w11 + 72, -v22*Math.sin(v106) + v23*(1 - Math.cos(v106)) + 222, (1495/24)*v94 + (4025/24)*w11 + 72, -v22*Math.sin(v107) + v23*(1 - Math.cos(v107)) + 222, (805/12)*v94 + (1955/12)*w11 + 72, -v22*Math.sin(v108) + v23*(1 - Math.cos(v108)) + 222, (575/8)*v94 + (1265/8)*w11 + 72, -v22*Math.sin(v109) + v23*(1 - Math.cos(v109)) + 222, (230/3)*v94 + (460/3)*w11 + 72, -v22*Math.sin(v110) + v23*(1 - Math.cos(v110)) + 222, (1955/24)*v94 + (3565/24)*w11 + 72, -v22*Math.sin(v111) + v23*(1 - Math.cos(v111)) + 222, (345/4)*v94 + (575/4)*w11 + 72, -v22*Math.sin(v112) + v23*(1 - Math.cos(v112)) + 222, (2185/24)*v94 + (3335/24)*w11 + 72, -v22*Math.sin(v113) + v23*(1 - Math.cos(v113)) + 222, (575/6)*v94 + (805/6)*w11 + 72, -v22*Math.sin(v114) + v23*(1 - Math.cos(v114)) + 222, (805/8)*v94 + (1035/8)*w11 + 72, -v22*Math.sin(v115) + v23*(1 - Math.cos(v115)) + 222, (1265/12)*v94 + (1495/12)*w11 + 72, -v22*Math.sin(v116) + v23*(1 - Math.cos(v116)) + 222, (2645/24)*v94 + (2875/24)*w11 + 72, -v22*Math.sin(v117) + v23*(1 - Math.cos(v117)) + 222, 115*v94 + 115*w11 + 72, -v22*Math.sin(v118) + v23*(1 - Math.cos(v118)) + 222, (2875/24)*v94 + (2645/24)*w11 + 72, -v22*Math.sin(v119) + v23*(1 - Math.cos(v119)) + 222, (1495/12)*v94 + (1265/12)*w11 + 72, -v22*Math.sin(v120) + v23*(1 - Math.cos(v120)) + 222, (1035/8)*v94 + (805/8)*w11 + 72, -v22*Math.sin(v121) + v23*(1 - Math.cos(v121)) + 222, (805/6)*v94 + (575/6)*w11 + 72, -v22*Math.sin(v122) + v23*(1 - Math.cos(v122)) + 222, (3335/24)*v94 + (2185/24)*w11 + 72, -v22*Math.sin(v123) + v23*(1 - Math.cos(v123)) + 222, (575/4)*v94 + (345/4)*w11 + 72, -v22*Math.sin(v124) + v23*(1 - Math.cos(v124)) + 222, (3565/24)*v94 + (1955/24)*w11 + 72, -v22*Math.sin(v125) + v23*(1 - Math.cos(v125)) + 222, (460/3)*v94 + (230/3)*w11 + 72, -v22*Math.sin(v126) + v23*(1 - Math.cos(v126)) + 222, (1265/8)*v94 + (575/8)*w11 + 72, -v22*Math.sin(v127) + v23*(1 - Math.cos(v127)) + 222, (1955/12)*v94 + (805/12)*w11 + 72, -v22*Math.sin(v128) + v23*(1 - Math.cos(v128)) + 222, (4025/24)*v94 + (1495/24)*w11 + 72, -v22*Math.sin(v129) + v23*(1 - Math.cos(v129)) + 222, (345/2)*v94 + (115/2)*w11 + 72, -v22*Math.sin(v130) + v23*(1 - Math.cos(v130)) + 222, (4255/24)*v94 + (1265/24)*w11 + 72, -v22*Math.sin(v131) + v23*(1 - Math.cos(v131)) + 222, (2185/12)*v94 + (575/12)*w11 + 72, -v22*Math.sin(v132) + v23*(1 - Math.cos(v132)) + 222, (1495/8)*v94 + (345/8)*w11 + 72, -v22*Math.sin(v133) + v23*(1 - Math.cos(v133)) + 222, (575/3)*v94 + (115/3)*w11 + 72, -v22*Math.sin(v134) + v23*(1 - Math.cos(v134)) + 222, (4715/24)*v94 + (805/24)*w11 + 72, -v22*Math.sin(v135) + v23*(1 - Math.cos(v135)) + 222, (805/4)*v94 + (115/4)*w11 + 72, -v22*Math.sin(v136) + v23*(1 - Math.cos(v136)) + 222, (4945/24)*v94 + (575/24)*w11 + 72, -v22*Math.sin(v137) + v23*(1 - Math.cos(v137)) + 222, (1265/6)*v94 + (115/6)*w11 + 72, -v22*Math.sin(v138) + v23*(1 - Math.cos(v138)) + 222, (1725/8)*v94 + (115/8)*w11 + 72, -v22*Math.sin(v139) + v23*(1 - Math.cos(v139)) + 222, (2645/12)*v94 + (115/12)*w11 + 72, -v22*Math.sin(v140) + v23*(1 - Math.cos(v140)) + 222, (5405/24)*v94 + (115/24)*w11 + 72, -v22*Math.sin(v141) + v23*(1 - Math.cos(v141)) + 222, 230*v94 + 72, -v22*Math.sin(v94) + v23*(1 - Math.cos(v94)) + 222, v83 + v90*(-v142 - v85 + 230*v86*w2 + 222), v142, v144, -v51*w6 - 115*v84*w1 + 115*v86*w2 + 222, 474, 188, 484, v82 + 69.8, 2.20000000000000, v82 + 74.2, 490, 193, Math.min(v144, v146), Math.min(v144, -v146), (130/3)*v89 + 72, 92, (1/9)*v148 + v41 + (260/9)*v89, 99, (2/9)*v148 + v62 + (130/9)*v89, 85, v147*v90 + v83, 0, v151, -v151, (115/6)*v152 + v77, -v22*Math.sin(v153) + v23*(1 - Math.cos(v153)) + 222, (115/3)*v152 + v72, -v22*Math.sin(v154) + v23*(1 - Math.cos(v154)) + 222, (115/2)*v152 + v67, -v22*Math.sin(v155) + v23*(1 - Math.cos(v155)) + 222, (230/3)*v152 + v62, -v22*Math.sin(v156) + v23*(1 - Math.cos(v156)) + 222, (575/6)*v152 + v57, -v22*Math.sin(v157) + v23*(1 - Math.cos(v157)) + 222, 115*v152 + v52, -v22*Math.sin(v158) + v23*(1 - Math.cos(v158)) + 222, (805/6)*v152 + v46, -v22*Math.sin(v159) + v23*(1 - Math.cos(v159)) + 222, (460/3)*v152 + v41, -v22*Math.sin(v160) + v23*(1 - Math.cos(v160)) + 222, (345/2)*v152 + v36, -v22*Math.sin(v161) + v23*(1 - Math.cos(v161)) + 222, (575/3)*v152 + v31, -v22*Math.sin(v162) + v23*(1 - Math.cos(v162)) + 222, (1265/6)*v152 + v26, -v22*Math.sin(v163) + v23*(1 - Math.cos(v163)) + 222, 230*v152 + 72, -v22*Math.sin(v152) + v23*(1 - Math.cos(v152)) + 222, Math.min(v150, w12, v152 - w17), 70.4000000000000, 1.60000000000000, 73.6000000000000, 88, 150, 41.5000000000000, 36, 47.0000000000000, 147.400000000000, 152.600000000000, 138, 204, 116, 556, 298, 372, v164*Math.cos(w18) + 72, -v164*v18 + 222, w20*Math.cos(v167) + 72, w20*Math.sin(v167) + 222, w20, w20*Math.cos(v169) + 72, w20*Math.sin(v169) + 222, v170, v171, -v175 + v177, -v178 + v179, v175 + v177, v178 + v179, v180, v181, v184 + v186, v187 + v188, -v184 + v186, -v187 + v188, 68, w19*Math.cos(v191) + 72, w19*Math.sin(v191) + 222, w19, w19*Math.cos(v193) + 72, w19*Math.sin(v193) + 222, v194, v195, -v199 + v201, -v202 + v203, v199 + v201, v202 + v203, v204, v205, v208 + v210, v211 + v212, -v208 + v210, -v211 + v212, 250, 276*Math.cos(v213) + 72, 276*Math.sin(v213) + 222, 276, 276*Math.cos(v215) + 72, 276*Math.sin(v215) + 222, v216, v217, -v220 + v222, -v223 + v224, v220 + v222, v223 + v224, v226, v227, v226 + v230 - v232, v233 + v234, 276*v225 - v230 - v232 + 72, -v233 + v234, 440, 42, 61, w12, -w12, 227, 403.000000000000, 227 - v235, 335.000000000000, Math.min(v237, v6), v239 + 62.0, 330, -v239 + v92 + 82.0, v240 + 72, 330 - v241, v241 + 330, -v240 + v93, v92 + 69.0, 222 - v235, 3.00000000000000, v92 + 75.0, Math.min(v237, v6, -v143), 80, 348, Math.min(v6, v236 + 1.0e-9), v145, v243, 369.000000000000, Math.min(w1, -w4 + (28/45)*Math.PI), v245 + 62.0, 364, v242 - v245 + 82.0, v246 + 72, 364 - v247, v247 + 364, v243 - v246, 382, w1, 1.0e-9 - w1, v248 + 72, 316, 398, 83.0000000000000, 395.400000000000, 400.600000000000, v248 + 61.0, 416, 230*v0];
+}
+, ...{"name": "relief", "title": "The relief behind a place on the lip, unrolled, tip down", "width": 580, "height": 480, "allowed": [{"name": "lip_relief", "says": "a lip relief of {lip_relief} is more than can be drawn; 5° to 24° is usual", "high": 45.0}, {"name": "lip_relief", "says": "a lip relief of {lip_relief} is less than can be drawn; 5° to 24° is usual", "low": -15.0}], "bar": {"x": 24.0, "y": 462.0, "longest": 207.0, "scale": 386}, "shapes": [{"style": "land", "steps": ["M", 7, 8, "L", 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 31, 32, 33, 34, 35, 36, 37, 38, 39, 40, 41, 42, 43, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 76, 77, 78, 79, 80, 81, 82, 83, 84, 85, 86, 87, 88, 89, 90, 91, 92, 93, 94, 95, 96, 97, 98, 99, 100, 101, 102, 103, 104, 105, 106, 107, 106, "Z"]}, {"style": "section", "steps": ["M", 108, 109, "L", 7, 110, 7, 8, 111, 112, 111, 113, 108, 113, "Z"]}, {"style": "edge", "steps": ["M", 108, 109, "L", 7, 110, 7, 8, 111, 112]}, {"style": "fine", "steps": ["M", 108, 113, "C", 114, 115, 116, 115, 117, 113, "C", 118, 119, 120, 119, 111, 113]}, {"style": "section_other", "steps": ["M", 121, 122, "L", 123, 124, 125, 126, 127, 128, 129, 130, 131, 132, 133, 134, 135, 136, 137, 138, 139, 140, 141, 142, 143, 144, 145, 146, 147, 148, 149, 150, 151, 152, 153, 154, 155, 156, 157, 158, 159, 160, 161, 162, 163, 164, 165, 166, 167, 168, 169, 170, 171, 172, 173, 174, 175, 176, 177, 178, 179, 180, 181, 182, 183, 184, 185, 186, 187, 188, 189, 190, 191, 192, 193, 194, 195, 196, 197, 198, 199, 200, 201, 202, 203, 204, 205, 206, 207, 208, 209, 210, 211, 212, 213, 214, 215, 216, 217, 218, 219, 220, "Z"], "when": 221}, {"style": "thin", "steps": ["M", 103, 222, "L", 223, 224, 225, 224], "when": 221}, {"style": "arrow", "steps": ["M", 226, 222, "A", 227, 227, "0 0 1", 228, 222, "A", 227, 227, "0 0 1", 226, 222, "Z"], "when": 221}, {"style": "term", "x": 229, "y": 230, "anchor": "start", "parts": "rubs here", "when": 231}, {"style": "term", "x": 229, "y": 230, "anchor": "start", "parts": "would rub", "when": 232}, {"style": "cut", "steps": ["M", 233, 234, "C", 235, 236, 237, 238, 239, 234, "L", 111, 234, 111, 240, 240, 240, 240, 234, "Z"]}, {"style": "fine", "steps": ["M", 233, 234, "C", 235, 236, 237, 238, 239, 234]}, {"style": "edge", "steps": ["M", 103, 104, "L", 239, 234], "when": 241}, {"style": "fine", "steps": ["M", 103, 104, "L", 239, 234], "when": 242}, {"style": "edge", "steps": ["M", 7, 8, "L", 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 31, 32, 33, 34, 35, 36, 37, 38, 39, 40, 41, 42, 43, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 76, 77, 78, 79, 80, 81, 82, 83, 84, 85, 86, 87, 88, 89, 90, 91, 92, 93, 94, 95, 96, 97, 98, 99, 100, 101, 102, 103, 104]}, {"style": "hidden", "steps": ["M", 103, 104, "L", 243, 244, 245, 246, 247, 248, 249, 250, 251, 252, 253, 254, 255, 256, 257, 258, 259, 260, 261, 262, 263, 264, 265, 266], "when": 267}, {"style": "edge", "steps": ["M", 7, 8, "L", 233, 234]}, {"style": "lip", "steps": ["M", 268, 8, "A", 269, 269, "0 0 1", 270, 8, "A", 269, 269, "0 0 1", 268, 8, "Z"]}, {"style": "motion", "steps": ["M", 271, 272, "L", 273, 272]}, {"style": "arrow", "steps": ["M", 274, 272, "L", 275, 276, 275, 277, "Z"]}, {"style": "term", "x": 274, "y": 278, "anchor": "start", "parts": "turning"}, {"style": "term", "x": 279, "y": 280, "anchor": "middle", "parts": "land"}, {"style": "term", "x": 281, "y": 282, "anchor": "end", "parts": "work"}, {"style": "thin", "steps": ["M", 7, 8, "L", 283, 8]}, {"style": "thin", "steps": ["M", 7, 8, "L", 284, 285]}, {"style": "thin", "steps": ["M", 286, 287, "A", 288, 288, "0 0 1", 289, 290]}, {"style": "arrow", "steps": ["M", 291, 292, "L", 293, 294, 295, 296, "Z"]}, {"style": "arrow", "steps": ["M", 297, 298, "L", 299, 300, 301, 302, "Z"]}, {"style": "thin", "steps": ["M", 286, 287, "L", 234, 303]}, {"style": "thin", "steps": ["M", 304, 305, "A", 306, 306, "0 0 1", 307, 308]}, {"style": "arrow", "steps": ["M", 309, 310, "L", 311, 312, 313, 314, "Z"]}, {"style": "arrow", "steps": ["M", 315, 316, "L", 317, 318, 319, 320, "Z"]}, {"style": "thin", "steps": ["M", 304, 305, "L", 321, 303]}, {"style": "thin", "steps": ["M", 322, 323, "A", 324, 324, "0 0 1", 325, 326]}, {"style": "arrow", "steps": ["M", 327, 328, "L", 329, 330, 331, 332, "Z"]}, {"style": "arrow", "steps": ["M", 333, 334, "L", 335, 336, 337, 338, "Z"]}, {"style": "thin", "steps": ["M", 322, 323, "L", 339, 303]}, {"style": "term", "x": 234, "y": 340, "anchor": "middle", "parts": "working relief"}, {"style": "value", "x": 234, "y": 341, "anchor": "middle", "parts": "{working_relief}", "of": "working_relief", "hidden": "?"}, {"style": "term", "x": 321, "y": 340, "anchor": "middle", "parts": "lip relief", "when": 342}, {"style": "value", "x": 321, "y": 341, "anchor": "middle", "parts": "{lip_relief}", "of": "lip_relief", "hidden": "?", "when": 342}, {"style": "term", "x": 321, "y": 340, "anchor": "middle", "parts": "relief here", "when": 343}, {"style": "value", "x": 321, "y": 341, "anchor": "middle", "parts": "{relief_at_radius}", "of": "relief_at_radius", "hidden": "?", "when": 343}, {"style": "term", "x": 339, "y": 340, "anchor": "middle", "parts": "taken by the feed of {feed}", "of": "feed", "hidden": "taken by the feed"}, {"style": "value", "x": 339, "y": 341, "anchor": "middle", "parts": "{feed_relief_loss}", "of": "feed_relief_loss", "hidden": "?"}, {"style": "thin", "steps": ["M", 7, 344, "L", 7, 345]}, {"style": "thin", "steps": ["M", 121, 346, "L", 121, 347], "when": 348}, {"style": "thin", "steps": ["M", 349, 350, "L", 351, 350], "when": 348}, {"style": "arrow", "steps": ["M", 7, 350, "L", 352, 353, 352, 354, "Z"], "when": 348}, {"style": "arrow", "steps": ["M", 121, 350, "L", 355, 354, 355, 353, "Z"], "when": 348}, {"style": "arrow", "steps": ["M", 356, 357, "A", 358, 358, "0 0 1", 359, 357, "A", 358, 358, "0 0 1", 356, 357, "Z"], "when": 360}, {"style": "term", "x": 361, "y": 362, "anchor": "start", "parts": "touches the work {touching} behind the lip ({touching_way})", "of": "touching", "hidden": "touches the work ?", "when": 348}, {"style": "term", "x": 361, "y": 362, "anchor": "start", "parts": "clear of the work for {land} behind the lip", "of": "touching", "hidden": "touches the work ?", "when": 363}, {"style": "term", "x": 361, "y": 362, "anchor": "start", "parts": "no relief left at work: rubs from the lip on", "of": "touching", "hidden": "touches the work ?", "when": 364}, {"style": "thin", "steps": ["M", 365, 344, "L", 365, 366], "when": 367}, {"style": "thin", "steps": ["M", 368, 369, "L", 370, 369], "when": 367}, {"style": "arrow", "steps": ["M", 7, 369, "L", 371, 372, 371, 373, "Z"], "when": 367}, {"style": "arrow", "steps": ["M", 365, 369, "L", 374, 373, 374, 372, "Z"], "when": 367}, {"style": "term", "x": 361, "y": 375, "anchor": "start", "parts": "level with the lip again {level} behind it ({level_way})", "of": "level", "hidden": "level again ?", "when": 376}, {"style": "term", "x": 361, "y": 375, "anchor": "start", "parts": "the flank stands ahead of the lip at once", "of": "level", "hidden": "level again ?", "when": 377}, {"style": "thin", "steps": ["M", 378, 379, "L", 378, 345], "when": 342}, {"style": "thin", "steps": ["M", 7, 380, "L", 378, 380], "when": 342}, {"style": "arrow", "steps": ["M", 7, 380, "L", 381, 382, 381, 383, "Z"], "when": 342}, {"style": "arrow", "steps": ["M", 378, 380, "L", 384, 383, 384, 382, "Z"], "when": 342}, {"style": "term", "x": 361, "y": 385, "anchor": "start", "parts": "land of {land} to the heel ({land_way})", "when": 342}, {"style": "term", "x": 361, "y": 385, "anchor": "start", "parts": "at radius {radius}; where the land ends here is not drawn", "of": "radius", "hidden": "nearer to the axis; where the land ends here is not drawn", "when": 343}], "words": [{"parts": "The cylinder through a place on the lip rolled out flat, tip down, the work under it. "}, {"parts": "The place is {radius} from the axis", "of": "radius", "hidden": "The radius is not told"}, {"parts": "; the lip relief at the corner is {lip_relief}, ", "of": "lip_relief", "hidden": "; the lip relief is not told", "judged": "lip_relief", "low": 5.0, "high": 24.0, "below": "less than the usual 5° to 24°", "within": "within the usual 5° to 24°", "above": "more than the usual 5° to 24°"}, {"parts": ". Here the relief is {relief_at_radius}", "of": "relief_at_radius", "hidden": ". The relief here is not told"}, {"parts": "; the feed of {feed} takes {feed_relief_loss} of it", "of": "feed_relief_loss", "hidden": "; what the feed takes of it is not told"}, {"parts": " and leaves {working_relief}: ", "of": "working_relief", "hidden": "; what it leaves is not told.", "judged": "working_relief", "low": 1e-09, "high": 2.0, "below": "the flank rubs straight behind the lip.", "within": "hardly enough.", "above": "the lip can go in."}, {"parts": "", "of": "touching", "judged": "verdict", "low": 0.5, "high": 1.5, "below": " The flank keeps clear of the work over the whole land, {land} to the heel.", "within": " It touches the work {touching} behind the lip, before the heel at {land}: a single plane flank so wide rubs."}, {"parts": "", "of": "touching", "judged": "verdict", "low": 1.5, "high": 2.5, "within": " Carried on, it would touch the work {touching} behind the lip."}, {"parts": "", "of": "level", "judged": "level", "low": 1e-09, "high": 360.0, "below": " The flank stands ahead of the lip at once.", "within": " It is level with the lip again {level} behind it."}], "numbers": [{"name": "level", "place": 0, "like": "heel_clearance"}, {"name": "level_way", "place": 1, "like": "lip_length"}, {"name": "touching", "place": 2, "like": "heel_clearance"}, {"name": "touching_way", "place": 3, "like": "lip_length"}, {"name": "land", "place": 4, "like": "heel_clearance"}, {"name": "land_way", "place": 5, "like": "lip_length"}, {"name": "verdict", "place": 6, "like": "turn_share"}]}};
+// scene regrind
+scenes.regrind = {coordinates: function coordinates({diameter, point_angle, lip_relief, new_point_angle, wear_land, chip_depth}) {
+  const v0 = (1/360)*Math.PI;
+  const v1 = new_point_angle*v0;
+  const v2 = 1/Math.tan(v1);
+  const v3 = (1/2)*diameter;
+  const v4 = point_angle*v0;
+  const v5 = 1/Math.tan(v4);
+  const v6 = v3*v5;
+  const v7 = Math.min(210/diameter, 118/Math.max(v6, v2*v3));
+  const v8 = -v2 + v5;
+  const v9 = diameter*v8;
+  const v10 = (1/2)*v9;
+  const v11 = (1/180)*Math.PI*lip_relief;
+  const v12 = Math.tan(v11);
+  const v13 = v12*wear_land;
+  const v14 = Math.sin(v1);
+  const v15 = chip_depth*Math.cos(v1 - v4)/v14;
+  const v16 = v15 - 1/4*v9;
+  const v17 = Math.max(0, v13, v16, -v10);
+  const v18 = v10 + v17;
+  const v19 = v18*v7;
+  const v20 = v19 + 130;
+  const v21 = diameter*v7;
+  const v22 = (1/2)*v21;
+  const v23 = v22 + 270;
+  const v24 = v7*(v17 + v6);
+  const v25 = v24 + 130;
+  const v26 = 0.333333333333333*v21;
+  const v27 = 8.0*v21/(Math.sqrt(Math.pow(v7, 2))*Math.abs(diameter));
+  const v28 = v22*v5;
+  const v29 = v28 + 130;
+  const v30 = (11/40)*v21;
+  const v31 = Math.sin(v4);
+  const v32 = chip_depth*v7;
+  const v33 = v31*v32;
+  const v34 = (1/4)*v21;
+  const v35 = 270 - v34;
+  const v36 = Math.cos(v4);
+  const v37 = v32*v36;
+  const v38 = v34*v5 + 130;
+  const v39 = 4.0*v31;
+  const v40 = 45.0*v31;
+  const v41 = 40.0*v31;
+  const v42 = v41 - 270;
+  const v43 = 40.0*v36 - 130;
+  const v44 = v41 + 270;
+  const v45 = v4 - 0.1375;
+  const v46 = Math.sin(v45);
+  const v47 = 2.6*v46;
+  const v48 = Math.cos(v45);
+  const v49 = 11.0*v48;
+  const v50 = -v49;
+  const v51 = v47 + v50;
+  const v52 = 2.6*v48;
+  const v53 = v43 + 11.0*v46;
+  const v54 = 48.0*v14;
+  const v55 = v54 + 270;
+  const v56 = v20 + 48.0*Math.cos(v1);
+  const v57 = v54 - 270;
+  const v58 = v1 - 0.114583333333333;
+  const v59 = Math.sin(v58);
+  const v60 = 2.6*v59;
+  const v61 = Math.cos(v58);
+  const v62 = 11.0*v61;
+  const v63 = -v62;
+  const v64 = v55 + v63;
+  const v65 = 2.6*v61;
+  const v66 = v56 + 11.0*v59;
+  const v67 = ((v19 > 34.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v68 = 10.0*v67;
+  const v69 = 2.6*v67;
+  const v70 = 11.0*v67;
+  const v71 = (1/2)*v19;
+  const v72 = ((v21 < 252) ? (
+   1
+)
+: (
+   -1
+));
+  const v73 = ((v24 - v28 > 34.0) ? (
+   1
+)
+: (
+   -1
+));
+  const v74 = 10.0*v73;
+  const v75 = 2.6*v73;
+  const v76 = 11.0*v73;
+  const v77 = 1.0e-9*diameter;
+  const v78 = -diameter*v8;
+  const v79 = v15 + (1/4)*v78;
+  const v80 = ((v17 <= v77) ? (
+   0
+)
+: ((v9 <= -2*Math.max(v13, v16)) ? (
+   3
+)
+: ((v13 >= v16) ? (
+   1
+)
+: (
+   2
+))));
+  const v81 = 4*v7;
+  const v82 = v13*v81;
+  const v83 = v82 + 324;
+  const v84 = 114*v12;
+  const v85 = v81*wear_land;
+  const v86 = v85 + 466;
+  const v87 = ((v85 - 34.0 > 0) ? (
+   1
+)
+: (
+   -1
+));
+  const v88 = 10.0*v87;
+  const v89 = 11.0*v87;
+  const v90 = 2.6*v87;
+  const v91 = v11 + 0.185185185185185;
+  const v92 = Math.cos(v11);
+  const v93 = 108*v92 + 466;
+  const v94 = 108*Math.sin(v11) + 324;
+  const v95 = v11 + 0.0509259259259259;
+  const v96 = Math.cos(v95);
+  const v97 = 2.6*v96;
+  const v98 = Math.sin(v95);
+  const v99 = 11.0*v98;
+  const v100 = 2.6*v98;
+  const v101 = v94 + 11.0*v96;
+  const v102 = v13*v7;
+  const v103 = ((v102 > 8.5) ? (
+   1
+)
+: (
+   -1
+));
+  const v104 = 10.0*v103;
+  const v105 = 2.6*v103;
+  const v106 = 11.0*v103;
+  return [270, v20, v23, v25, 400, v26 + 270, 400 - v27, 0.166666666666667*v21 + 270, 270 - 0.166666666666667*v21, v27 + 400, 270 - v26, 270 - v22, 130, v29, 110, 416, v30 + 270, v30*v5 + 130, v7*(v13 + v6) + 130, wear_land, v33 + v35, -v37 + v38, v35 + v37, v33 + v38, -v33 - v34 + 270, v37 + v38, chip_depth, 140.000000000000, 352, 125.000000000000, 118, 340, 359, 270 - v39, 130 - 4.0*v36, 270 - v40, 130 - 45.0*v36, v39 + 270, v40 + 270, -v42, -v43, 40.0000000000000, v44, -v42 - v51, -v52 - v53, -v41 + v47 + v49 + 270, v52 - v53, v44 - v47 + v50, v44 + v51, 62.0000000000000, 81.0000000000000, v55, v56, 48.0000000000000, -v57, v60 + v64, v65 + v66, -v60 + v64, -v65 + v66, -v54 + v60 + v62 + 270, -v57 - v60 - v63, v19 + 212.0, v19 + 232.0, 266, 135.000000000000, 140, v68 + 120.0, v19 - v68 + 140.0, v69 + 140.0, v70 + 130, 140.0 - v69, v20 - v70, v71 + 130, 127.000000000000, 112.000000000000, 105.000000000000, v71 + 118, v71 + 137, v23 + 4*v72, 5.0*v72 + 396, 396, v28 + v74 + 120.0, v24 - v74 + 140.0, v75 + 396.0, v29 + v76, 396.0 - v75, v25 - v76, (1/2)*v24 + v38, 409.000000000000, 136, 424.000000000000, 431.000000000000, 124, 143, 162, 0.5 - ((v77 >= Math.max(0, v13, v79, (1/2)*v78)) ? (
+   0
+)
+: ((v78 >= 2*Math.max(v13, v79)) ? (
+   3
+)
+: ((v13 >= v79) ? (
+   1
+)
+: (
+   2
+)))), 0.5 - Math.abs(v80 - 1), 0.5 - Math.abs(v80 - 2), 0.5 - Math.abs(v80 - 3), 466, v83, 580, v83 + v84, v82 + v84 + 336, 324, v84 + 324, v86, 320, 299.000000000000, v88 + 456.0, 304, v85 - v88 + 476.0, v89 + 466, 304.0 - v90, v90 + 304.0, v86 - v89, 289, v85 + 470.0, 585.000000000000, 572.153434317163, 304.114115994713, 108, 108*Math.cos(v91) + 466, 108*Math.sin(v91) + 324, 574, 570.843427675116, 313.146611074979, 576.036686162464, 312.881910709316, v93, v94, v93 + v97 - v99, v100 + v101, 108*v92 - v97 - v99 + 466, -v100 + v101, 576.153434317163, 290, 556, 462, 439.000000000000, 444, v104 + 314.0, -v104 + v82 + 334.0, v105 + 444.0, v106 + 324, 444.0 - v105, -v106 + v83, 2*v102 + 324, 457.000000000000, 472.000000000000, 479.000000000000, 432, 451, 436, 226, 244, v17, v18, v13, v80, new_point_angle - point_angle, v7];
+}
+, ...{"name": "regrind", "title": "The tip before and after a regrind, square to the lips", "width": 640, "height": 480, "allowed": [{"name": "lip_relief", "says": "a lip relief of {lip_relief} leaves the flank no slope to wear a land on; 12° is usual", "low": 0.5}], "bar": {"x": 24.0, "y": 460.0, "longest": 90.0, "scale": 161}, "shapes": [{"style": "land", "steps": ["M", 0, 1, "L", 2, 3, 2, 4, "C", 5, 6, 7, 6, 0, 4, "C", 8, 9, 10, 9, 11, 4, "L", 11, 3, "Z"]}, {"style": "flute", "steps": ["M", 0, 12, "L", 2, 13, 2, 3, 0, 1, 11, 3, 11, 13, "Z"]}, {"style": "swept", "steps": ["M", 0, 12, "L", 2, 13, 2, 3]}, {"style": "edge", "steps": ["M", 2, 3, "L", 2, 4]}, {"style": "swept", "steps": ["M", 0, 12, "L", 11, 13, 11, 3]}, {"style": "edge", "steps": ["M", 11, 3, "L", 11, 4]}, {"style": "fine", "steps": ["M", 2, 4, "C", 5, 6, 7, 6, 0, 4, "C", 8, 9, 10, 9, 11, 4]}, {"style": "centre", "steps": ["M", 0, 14, "L", 0, 15]}, {"style": "fine", "steps": ["M", 16, 17, "L", 2, 18], "when": 19}, {"style": "paper", "steps": ["M", 20, 21, "L", 22, 23, 24, 25, "Z"], "when": 26}, {"style": "fine", "steps": ["M", 20, 21, "L", 22, 23, 24, 25], "when": 26}, {"style": "lip", "steps": ["M", 0, 1, "L", 2, 3]}, {"style": "lip", "steps": ["M", 0, 1, "L", 11, 3]}, {"style": "thin", "steps": ["M", 22, 23, "L", 27, 28, 29, 28], "when": 26}, {"style": "term", "x": 30, "y": 31, "anchor": "end", "parts": "chip", "when": 26}, {"style": "value", "x": 30, "y": 32, "anchor": "end", "parts": "{chip_depth}", "of": "chip_depth", "hidden": "?", "when": 26}, {"style": "thin", "steps": ["M", 33, 34, "L", 35, 36]}, {"style": "thin", "steps": ["M", 37, 34, "L", 38, 36]}, {"style": "thin", "steps": ["M", 39, 40, "A", 41, 41, "0 0 1", 42, 40]}, {"style": "arrow", "steps": ["M", 39, 40, "L", 43, 44, 45, 46, "Z"]}, {"style": "arrow", "steps": ["M", 42, 40, "L", 47, 46, 48, 44, "Z"]}, {"style": "term", "x": 0, "y": 49, "anchor": "middle", "parts": "point angle before"}, {"style": "value", "x": 0, "y": 50, "anchor": "middle", "parts": "{point_angle}", "of": "point_angle", "hidden": "?"}, {"style": "thin", "steps": ["M", 51, 52, "A", 53, 53, "0 0 1", 54, 52]}, {"style": "arrow", "steps": ["M", 51, 52, "L", 55, 56, 57, 58, "Z"]}, {"style": "arrow", "steps": ["M", 54, 52, "L", 59, 58, 60, 56, "Z"]}, {"style": "term", "x": 0, "y": 61, "anchor": "middle", "parts": "point angle after"}, {"style": "value", "x": 0, "y": 62, "anchor": "middle", "parts": "{new_point_angle}", "of": "new_point_angle", "hidden": "?"}, {"style": "thin", "steps": ["M", 63, 12, "L", 64, 12]}, {"style": "thin", "steps": ["M", 63, 1, "L", 64, 1]}, {"style": "thin", "steps": ["M", 65, 66, "L", 65, 67]}, {"style": "arrow", "steps": ["M", 65, 12, "L", 68, 69, 70, 69, "Z"]}, {"style": "arrow", "steps": ["M", 65, 1, "L", 70, 71, 68, 71, "Z"]}, {"style": "thin", "steps": ["M", 65, 72, "L", 73, 72, 74, 72]}, {"style": "term", "x": 75, "y": 76, "anchor": "end", "parts": "off the tip"}, {"style": "value", "x": 75, "y": 77, "anchor": "end", "parts": "{at_tip}", "of": "at_tip", "hidden": "?"}, {"style": "thin", "steps": ["M", 78, 13, "L", 79, 13]}, {"style": "thin", "steps": ["M", 78, 3, "L", 79, 3]}, {"style": "thin", "steps": ["M", 80, 81, "L", 80, 82]}, {"style": "arrow", "steps": ["M", 80, 13, "L", 83, 84, 85, 84, "Z"]}, {"style": "arrow", "steps": ["M", 80, 3, "L", 85, 86, 83, 86, "Z"]}, {"style": "thin", "steps": ["M", 80, 87, "L", 88, 89, 90, 89]}, {"style": "term", "x": 91, "y": 92, "anchor": "start", "parts": "off the corners"}, {"style": "value", "x": 91, "y": 93, "anchor": "start", "parts": "{at_corner}", "of": "at_corner", "hidden": "?"}, {"style": "term", "x": 91, "y": 94, "anchor": "start", "parts": "they need nothing", "when": 95}, {"style": "term", "x": 91, "y": 94, "anchor": "start", "parts": "for the wear land", "when": 96}, {"style": "term", "x": 91, "y": 94, "anchor": "start", "parts": "for the chip", "when": 97}, {"style": "term", "x": 91, "y": 94, "anchor": "start", "parts": "for the sharper point", "when": 98}, {"style": "land", "steps": ["M", 99, 100, "L", 101, 102, 101, 103, 99, 103, "Z"]}, {"style": "flute", "steps": ["M", 99, 104, "L", 101, 105, 101, 102, 99, 100, "Z"]}, {"style": "paper", "steps": ["M", 99, 104, "L", 106, 100, 99, 100, "Z"]}, {"style": "swept", "steps": ["M", 99, 100, "L", 99, 104, 106, 100]}, {"style": "fine", "steps": ["M", 99, 100, "L", 106, 100, 101, 105]}, {"style": "edge", "steps": ["M", 99, 103, "L", 99, 100, 101, 102]}, {"style": "thin", "steps": ["M", 99, 107, "L", 99, 108]}, {"style": "thin", "steps": ["M", 106, 107, "L", 106, 108]}, {"style": "thin", "steps": ["M", 109, 110, "L", 111, 110]}, {"style": "arrow", "steps": ["M", 99, 110, "L", 112, 113, 112, 114, "Z"]}, {"style": "arrow", "steps": ["M", 106, 110, "L", 115, 114, 115, 113, "Z"]}, {"style": "term", "x": 99, "y": 0, "anchor": "start", "parts": "wear land"}, {"style": "value", "x": 99, "y": 116, "anchor": "start", "parts": "{wear_land}", "of": "wear_land", "hidden": "?"}, {"style": "thin", "steps": ["M", 117, 104, "L", 118, 104]}, {"style": "thin", "steps": ["M", 119, 120, "A", 121, 121, "0 0 1", 122, 123]}, {"style": "arrow", "steps": ["M", 124, 104, "L", 125, 126, 127, 128, "Z"]}, {"style": "arrow", "steps": ["M", 129, 130, "L", 131, 132, 133, 134, "Z"]}, {"style": "thin", "steps": ["M", 119, 120, "L", 135, 136]}, {"style": "term", "x": 137, "y": 0, "anchor": "start", "parts": "lip relief"}, {"style": "value", "x": 137, "y": 116, "anchor": "start", "parts": "{lip_relief}", "of": "lip_relief", "hidden": "?"}, {"style": "thin", "steps": ["M", 138, 104, "L", 139, 104]}, {"style": "thin", "steps": ["M", 138, 100, "L", 139, 100]}, {"style": "thin", "steps": ["M", 140, 141, "L", 140, 142]}, {"style": "arrow", "steps": ["M", 140, 104, "L", 143, 144, 145, 144, "Z"]}, {"style": "arrow", "steps": ["M", 140, 100, "L", 145, 146, 143, 146, "Z"]}, {"style": "thin", "steps": ["M", 140, 147, "L", 148, 140, 149, 140]}, {"style": "term", "x": 150, "y": 151, "anchor": "start", "parts": "stock for the land"}, {"style": "value", "x": 150, "y": 152, "anchor": "start", "parts": "{for_wear}", "of": "for_wear", "hidden": "?"}, {"style": "term", "x": 153, "y": 154, "anchor": "start", "parts": "right corner seen along"}, {"style": "term", "x": 153, "y": 155, "anchor": "start", "parts": "the radius, 4 times larger"}], "words": [{"parts": "The tip of a drill, square to the lips, before a regrind (double chain line) and after it. "}, {"parts": "Diameter {diameter}", "of": "diameter", "hidden": "Diameter not told"}, {"parts": ", point angle {point_angle} before", "of": "point_angle", "hidden": ", point angle before not told"}, {"parts": " and {new_point_angle} after, ", "of": "new_point_angle", "hidden": ", and after not told", "judged": "blunter", "low": -0.05, "high": 0.05, "below": "a sharper point", "within": "the angle kept", "above": "a blunter point"}, {"parts": ". The lip relief is {lip_relief}", "of": "lip_relief", "hidden": ". The lip relief is not told"}, {"parts": "", "of": "wear_land", "hidden": ". The wear land is not told", "judged": "wear_land", "low": 1e-09, "high": 1000000000.0, "below": ". There is no wear land", "within": ". The wear land is {wear_land} wide, so {for_wear} must come off the corners for it"}, {"parts": "", "of": "chip_depth", "hidden": "; the depth of the chip is not told", "judged": "chip_depth", "low": 1e-09, "high": 1000000000.0, "below": "; no chip", "within": "; a chip halfway along the lip is {chip_depth} deep"}, {"parts": ". Off the corners come {at_corner}: ", "of": "at_corner", "hidden": ". "}, {"parts": "", "judged": "cause", "low": 0.5, "high": 1.5, "below": "nothing asks for more", "within": "the wear land decides"}, {"parts": "", "judged": "cause", "low": 1.5, "high": 2.5, "within": "the chip decides", "above": "the sharper point decides"}, {"parts": ". Off the tip come {at_tip}, ", "of": "at_tip", "hidden": ". "}, {"parts": "", "judged": "blunter", "low": -0.05, "high": 0.05, "below": "less than off the corners.", "within": "the same.", "above": "more than off the corners: a blunter tip stands lower."}], "numbers": [{"name": "at_corner", "place": 156, "like": "corner_stock"}, {"name": "at_tip", "place": 157, "like": "tip_stock"}, {"name": "for_wear", "place": 158, "like": "corner_stock"}, {"name": "cause", "place": 159, "like": "regrinds"}, {"name": "blunter", "place": 160, "like": "point_angle"}]}};
