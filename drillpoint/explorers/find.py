@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from drillpoint.errors import LearnerError
+from drillpoint.explorers.breakthrough import BREAKTHROUGH
 from drillpoint.explorers.chip import CHIP
 from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.explorer import Explorer
@@ -10,6 +11,7 @@ from drillpoint.explorers.hole import HOLE
 from drillpoint.explorers.lips import LIPS
 from drillpoint.explorers.relief import RELIEF
 from drillpoint.explorers.shortening import SHORTENING
+from drillpoint.explorers.spot import SPOT
 from drillpoint.explorers.thinning import THINNING
 from drillpoint.explorers.unequal import UNEQUAL
 from drillpoint.explorers.unequal_angles import UNEQUAL_ANGLES
@@ -17,7 +19,7 @@ from drillpoint.quantities import nearest
 
 EXPLORERS = {
     explorer.name: explorer
-    for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING, CHIP, SHORTENING, UNEQUAL_ANGLES, RELIEF)
+    for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING, CHIP, SHORTENING, UNEQUAL_ANGLES, SPOT, BREAKTHROUGH, RELIEF)
 }
 
 
