@@ -18,6 +18,7 @@ from drillpoint.errors import LearnerError
 from drillpoint.explorers.answering import answer, drawings
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.find import find
+from drillpoint.explorers.rerun import running_cell
 from drillpoint.explorers.script import style, widget_module
 from drillpoint.quantities import nearest
 from drillpoint.relations import BOOK
@@ -143,7 +144,7 @@ def explore(name: str, *, units: str = "mm", key: str = "", **start: float) -> E
     """
     explorer = find(name)
     begin: tuple[dict[str, float], str] = (explorer.state(**start), read_units(units))
-    place = f"{name}:{_cell()}:{key}"
+    place = f"{name}:{running_cell()}:{key}"
     before = _open.pop(place, None)
     state, shown = begin
     held: dict[str, Any] = {}
@@ -155,14 +156,3 @@ def explore(name: str, *, units: str = "mm", key: str = "", **start: float) -> E
     widget._started_from = begin
     _open[place] = widget
     return widget
-
-
-def _cell() -> str:
-    """The notebook cell that is running, as far as the front end tells."""
-    try:
-        from IPython.core.getipython import get_ipython
-
-        parent = get_ipython().get_parent()  # type: ignore[union-attr]
-        return str(parent.get("metadata", {}).get("cellId", ""))
-    except (ImportError, AttributeError):
-        return ""

@@ -1,9 +1,9 @@
 """What a lesson needs, in one line: `from drillpoint.lesson import *`.
 
-draw: a drawing. chart: a relation as curves. explore: a drawing with sliders. derive: a relation step by step from the
-drawing. work_out: a relation with the numbers put in. tabulate: a relation for several values of one given. ask: a
-question to try. judge: check an answer in words. find: the relations that speak of some words. point_paper: a sheet to
-print at true scale. And every relation of the book under its own name, such as `lip_length`.
+draw: a drawing. chart: a relation as curves. explore: a drawing with sliders. look: a ground point as a
+solid to turn. derive: a relation step by step from the drawing. work_out: a relation with the numbers put in. tabulate:
+a relation for several values of one given. ask: a question to try. judge: check an answer in words. find: the relations
+that speak of some words. point_paper: a sheet to print at true scale. And every relation of the book under its own name, such as `lip_length`.
 
 Each name is fetched from its own room when it is first asked for, so that importing this module alone loads nothing.
 """
@@ -21,6 +21,7 @@ _HOMES = {
     "explore": "drillpoint.explorers",
     "find": "drillpoint.relations",
     "judge": "drillpoint.course",
+    "look": "drillpoint.explorers",
     "point_paper": "drillpoint.drawing",
     "tabulate": "drillpoint.lesson.blackboard",
     "work_out": "drillpoint.lesson.blackboard",

@@ -37,6 +37,7 @@ def test_the_names_are_those_of_the_book_and_the_lesson_s_own() -> None:
         "explore",
         "find",
         "judge",
+        "look",
         "point_paper",
         "tabulate",
         "work_out",

@@ -1,0 +1,50 @@
+"""The solid as one page that opens from a folder or a stick, without a network, a server or Python."""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+import json
+from collections.abc import Sequence
+from typing import Any
+
+from jinja2 import Environment, PackageLoader, StrictUndefined
+from markupsafe import Markup
+
+from drillpoint.drawing.showing import read_units
+from drillpoint.explorers.solid.packing import packed
+from drillpoint.explorers.solid.script import page_script, style
+from drillpoint.explorers.solid.subject import as_data, pictures, subjects
+
+
+def solid_page(
+    point: Any = None,
+    *,
+    beside: Any = None,
+    names: Sequence[str] = ("first", "second"),
+    view: str = "above",
+    units: str = "mm",
+    **givens: Any,
+) -> str:
+    """The whole page as HTML text: write it to a file and open it in any browser.
+
+    What is given is that of `look`, and so are the errors. The page's own policy allows nothing from outside.
+    """
+    written_in = read_units(units)
+    looked_at = subjects(point, beside, names, written_in, givens)
+    data = as_data(looked_at, view, written_in)
+    data["packs"] = [base64.b64encode(packed(one.solid)).decode("ascii") for one in looked_at]
+    # Inside a script element only "</" could end it early.
+    config = json.dumps(data, ensure_ascii=False).replace("</", "<\\/")
+    code = page_script()
+    environment = Environment(
+        loader=PackageLoader("drillpoint.explorers.solid", "pages"), autoescape=True, undefined=StrictUndefined
+    )
+    return environment.get_template("solid.html.j2").render(
+        title=data["title"],
+        digest=base64.b64encode(hashlib.sha256(code.encode("utf-8")).digest()).decode("ascii"),
+        style=Markup(style()),  # noqa: S704  (our own file)
+        script=Markup(code),  # noqa: S704  (our own files)
+        config=Markup(config),  # noqa: S704  (JSON, with the only dangerous sequence taken apart)
+        pictures=[Markup(still.html) for still in pictures(looked_at, view, written_in)],  # noqa: S704  (escaped there)
+    )
