@@ -14,6 +14,7 @@ STATED: tuple[str, ...] = (
     "web_along_flute",
     "unequal_angles",
     "relief",
+    "regrind",
 )
 """Scenes stated in symbols: `build()` gives the scene and the expressions of its coordinates."""
 

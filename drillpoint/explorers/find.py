@@ -9,6 +9,7 @@ from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.hole import HOLE
 from drillpoint.explorers.lips import LIPS
+from drillpoint.explorers.regrind import REGRIND
 from drillpoint.explorers.relief import RELIEF
 from drillpoint.explorers.shortening import SHORTENING
 from drillpoint.explorers.spot import SPOT
@@ -19,7 +20,20 @@ from drillpoint.quantities import nearest
 
 EXPLORERS = {
     explorer.name: explorer
-    for explorer in (LIPS, CONE, HOLE, UNEQUAL, THINNING, CHIP, SHORTENING, UNEQUAL_ANGLES, SPOT, BREAKTHROUGH, RELIEF)
+    for explorer in (
+        LIPS,
+        CONE,
+        HOLE,
+        UNEQUAL,
+        THINNING,
+        CHIP,
+        SHORTENING,
+        UNEQUAL_ANGLES,
+        SPOT,
+        BREAKTHROUGH,
+        RELIEF,
+        REGRIND,
+    )
 }
 
 

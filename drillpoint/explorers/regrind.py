@@ -1,0 +1,29 @@
+"""The explorer for a regrind: change the angle, wear or chip the lips, and see what must come off and why."""
+
+from __future__ import annotations
+
+from drillpoint.drawing.scene import Sentence
+from drillpoint.explorers.explorer import Explorer, Slider
+
+REGRIND = Explorer(
+    name="regrind",
+    title="What a regrind takes off",
+    sliders=(
+        Slider("diameter", 1.0, 40.0, 10.0, 0.1),
+        Slider("point_angle", 80.0, 150.0, 118.0, 1.0),
+        Slider("new_point_angle", 80.0, 150.0, 135.0, 1.0),
+        Slider("wear_land", 0.0, 0.08, 0.4, 0.001, share_of="diameter"),
+        Slider("lip_relief", 4.0, 24.0, 12.0, 0.5),
+        Slider("chip_depth", 0.0, 0.08, 0.2, 0.001, share_of="diameter"),
+    ),
+    relations=("point_height",),
+    worked=("point_height",),
+    table=("diameter", "point_angle", "point_height", "new_point_angle", "wear_land", "lip_relief", "chip_depth"),
+    scenes=("regrind",),
+    summary=(
+        Sentence(
+            "From {point_angle} to {new_point_angle}, a wear land of {wear_land} at {lip_relief}, "
+            "a chip {chip_depth} deep: the drawing says what comes off tip and corners."
+        ),
+    ),
+)
