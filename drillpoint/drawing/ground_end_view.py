@@ -88,8 +88,8 @@ def _outline(point: GroundPoint) -> tuple[Array, Array]:
     """Where the top of the point ends: the flutes' walls, margins and lands, once round."""
     import numpy as np
 
-    from drillpoint.ground.section import Section
-    from drillpoint.ground.top import top_of
+    from drillpoint.ground.solids.section import Section
+    from drillpoint.ground.solids.top import top_of
 
     section = Section(point.flute)
     m = section.margin_at

@@ -19,7 +19,7 @@ from drillpoint.ground.thinned import Thinned, thinned
 
 if TYPE_CHECKING:
     from drillpoint.ground.inspection import Inspection
-    from drillpoint.ground.solid import Mesh
+    from drillpoint.ground.solids.solid import Mesh
 
 
 @frozen
@@ -99,8 +99,8 @@ class GroundPoint:
     def mesh(
         self, *, tolerance: float = 0.01, length: float | None = None, scale: float = 1.0, **unknown: object
     ) -> Mesh:
-        """The point and a length of fluted body as a closed solid of triangles; see `drillpoint.ground.mesh.mesh`."""
-        from drillpoint.ground.mesh import mesh
+        """The point and a length of fluted body as a closed solid of triangles; see `solids.mesh.mesh`."""
+        from drillpoint.ground.solids.mesh import mesh
 
         return mesh(self, tolerance=tolerance, length=length, scale=scale, **unknown)
 

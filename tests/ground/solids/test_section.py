@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from drillpoint.ground import CannotBeGround, Flute
-from drillpoint.ground.section import Section
+from drillpoint.ground.solids.section import Section
 
 
 def _net(section: Section, z: float) -> np.ndarray:

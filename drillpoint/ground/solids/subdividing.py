@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from drillpoint.ground.flute import Array
-from drillpoint.ground.net import Index
+from drillpoint.ground.solids.net import Index
 
 
 def subdivided(triangles: Index, keys: Index, points: Array, count: int) -> tuple[Index, Index]:

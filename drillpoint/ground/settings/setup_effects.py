@@ -8,8 +8,8 @@ from attrs import evolve, frozen
 
 from drillpoint.ground.flank import PlaneFlank
 from drillpoint.ground.point import GroundPoint
-from drillpoint.ground.setup import ANGLES, Angles, Setup, measured, settings_of
-from drillpoint.ground.setups_conical import through_the_lip
+from drillpoint.ground.settings.setup import ANGLES, Angles, Setup, measured, settings_of
+from drillpoint.ground.settings.setups_conical import through_the_lip
 from drillpoint.quantities import Quantity, plain_number, quantity
 
 _DEGREES, _OF_DIAMETER = 1e-3, 1e-4

@@ -7,8 +7,8 @@ import numpy.typing as npt
 from attrs import evolve
 
 from drillpoint.ground.flute import Array
-from drillpoint.ground.net import Index
-from drillpoint.ground.solid import Mesh
+from drillpoint.ground.solids.net import Index
+from drillpoint.ground.solids.solid import Mesh
 
 # Heights as shares of the drill's width. Rounding to single precision moves a vertex by some ten-millionths.
 _THIN = 3e-6

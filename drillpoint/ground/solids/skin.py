@@ -10,10 +10,10 @@ from attrs import frozen
 
 from drillpoint.errors import OutOfRange
 from drillpoint.ground.flute import Array
-from drillpoint.ground.net import Index, Net, split
-from drillpoint.ground.section import Section
+from drillpoint.ground.solids.net import Index, Net, split
+from drillpoint.ground.solids.section import Section
+from drillpoint.ground.solids.top import Top
 from drillpoint.ground.stated import CannotBeGround
-from drillpoint.ground.top import Top
 
 FLUTE_1, FLUTE_2, BODY_1, FRONT_1, STEP_1, BODY_2, FRONT_2, STEP_2 = (1 << bit for bit in range(8))
 FIRST_CREASE = 1 << 8

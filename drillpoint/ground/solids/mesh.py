@@ -15,16 +15,16 @@ import numpy.typing as npt
 from attrs import evolve
 
 from drillpoint.errors import OutOfRange, UnknownGiven
-from drillpoint.ground import skin as marked
-from drillpoint.ground.carving import carved
 from drillpoint.ground.flute import Array
-from drillpoint.ground.mending import mended
-from drillpoint.ground.net import Index, Net, edges_of
-from drillpoint.ground.section import Section
-from drillpoint.ground.skin import is_whole, pieces_of, skin
-from drillpoint.ground.solid import Mesh
+from drillpoint.ground.solids import skin as marked
+from drillpoint.ground.solids.carving import carved
+from drillpoint.ground.solids.mending import mended
+from drillpoint.ground.solids.net import Index, Net, edges_of
+from drillpoint.ground.solids.section import Section
+from drillpoint.ground.solids.skin import is_whole, pieces_of, skin
+from drillpoint.ground.solids.solid import Mesh
+from drillpoint.ground.solids.top import Top, top_of
 from drillpoint.ground.stated import CannotBeGround
-from drillpoint.ground.top import Top, top_of
 from drillpoint.quantities import nearest, quantity
 
 if TYPE_CHECKING:

@@ -7,7 +7,7 @@ import numpy.typing as npt
 from attrs import frozen
 
 from drillpoint.ground.flute import Array
-from drillpoint.ground.top import Gap, Top
+from drillpoint.ground.solids.top import Gap, Top
 
 Index = npt.NDArray[np.int64]
 

@@ -8,9 +8,9 @@ import pytest
 from attrs import evolve
 
 from drillpoint.ground.point import GroundPoint
-from drillpoint.ground.setup import ANGLES, measured, settings_of
-from drillpoint.ground.setup_effects import effects
-from drillpoint.ground.setups import conical_setup, plane_setup
+from drillpoint.ground.settings.setup import ANGLES, measured, settings_of
+from drillpoint.ground.settings.setup_effects import effects
+from drillpoint.ground.settings.setups import conical_setup, plane_setup
 
 USUAL = {"diameter": 10, "web_ratio": 0.15, "point_angle": 118, "lip_relief": 12}
 

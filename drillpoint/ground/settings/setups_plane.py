@@ -7,7 +7,7 @@ from typing import Any
 from drillpoint.ground.flank import PlaneFlank
 from drillpoint.ground.flute import Flute
 from drillpoint.ground.point import GroundPoint
-from drillpoint.ground.setup import Angles, Setup, measured
+from drillpoint.ground.settings.setup import Angles, Setup, measured
 from drillpoint.relations import axial_relief as axial_relief_of
 from drillpoint.relations import chisel_edge_angle as chisel_edge_angle_of
 from drillpoint.relations import lip_relief as lip_relief_of

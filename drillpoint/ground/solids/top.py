@@ -10,7 +10,7 @@ from attrs import field, frozen
 from drillpoint.ground.flank import Lower, Placed, Surface
 from drillpoint.ground.flute import Array, turned
 from drillpoint.ground.point import GroundPoint
-from drillpoint.ground.section import Section
+from drillpoint.ground.solids.section import Section
 from drillpoint.ground.stated import CannotBeGround
 
 Gap = Callable[[Array, Array], Array]

@@ -36,6 +36,6 @@ class Mesh:
 
     def save(self, path: str | Path) -> None:
         """Write the solid as a binary STL file, in mm, its normals outwards."""
-        from drillpoint.ground.stl import write
+        from drillpoint.ground.solids.stl import write
 
         write(Path(path), self.vertices, self.triangles)

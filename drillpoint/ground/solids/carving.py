@@ -14,13 +14,13 @@ import numpy as np
 import numpy.typing as npt
 from attrs import frozen
 
-from drillpoint.ground.filling import filled
 from drillpoint.ground.flute import Array
-from drillpoint.ground.net import Index, edges_of
 from drillpoint.ground.notch import NotchCut
-from drillpoint.ground.solid import Mesh
+from drillpoint.ground.solids.filling import filled
+from drillpoint.ground.solids.net import Index, edges_of
+from drillpoint.ground.solids.solid import Mesh
+from drillpoint.ground.solids.subdividing import subdivided, with_nodes
 from drillpoint.ground.stated import CannotBeGround
-from drillpoint.ground.subdividing import subdivided, with_nodes
 
 # A vertex so near to a plane, as a share of the drill's diameter, counts as on it, so that no slivers are cut off.
 _ON_PLANE = 4e-5

@@ -10,12 +10,12 @@ from types import MappingProxyType
 import numpy as np
 from attrs import evolve
 
-from drillpoint.ground.cones import ConePlace, Wanted, lip_on_cone, skewed_axis
 from drillpoint.ground.conical import ConicalFlank
 from drillpoint.ground.flute import Array, Flute
 from drillpoint.ground.point import GroundPoint
-from drillpoint.ground.setup import ANGLES, Angles, NoSetup, Setup, measured, say, show
-from drillpoint.ground.setups_plane import as_plane, plane_chisel
+from drillpoint.ground.settings.cones import ConePlace, Wanted, lip_on_cone, skewed_axis
+from drillpoint.ground.settings.setup import ANGLES, Angles, NoSetup, Setup, measured, say, show
+from drillpoint.ground.settings.setups_plane import as_plane, plane_chisel
 from drillpoint.ground.stated import CannotBeGround
 
 FAMILIES: Mapping[str, Callable[[Wanted, float], ConePlace]] = MappingProxyType(

@@ -14,7 +14,7 @@ from hypothesis import given, settings
 from drillpoint.errors import DrillpointError, OutOfRange, UnknownGiven
 from drillpoint.ground import CannotBeGround, ConicalFlank, FacetedFlank, Flute, GroundPoint, PlaneFlank
 from drillpoint.ground.notch import Notch, NotchCut
-from drillpoint.ground.solid import Mesh
+from drillpoint.ground.solids.solid import Mesh
 from tests.ground.points import ground, plain_drills
 
 FLUTE = Flute(diameter=10, web=1.5)

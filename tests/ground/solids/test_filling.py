@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from drillpoint.ground import CannotBeGround
-from drillpoint.ground.filling import filled
+from drillpoint.ground.solids.filling import filled
 
 
 def _areas(outline: np.ndarray, triangles: np.ndarray) -> np.ndarray:

@@ -22,9 +22,9 @@ from attrs import evolve
 
 from drillpoint.errors import MissingGiven, NoSolution, UnknownGiven
 from drillpoint.ground.flute import Flute
-from drillpoint.ground.setup import NoSetup, Setup, say, show
-from drillpoint.ground.setups_conical import FAMILIES, no_cone, solved
-from drillpoint.ground.setups_plane import as_plane, plane_relief
+from drillpoint.ground.settings.setup import NoSetup, Setup, say, show
+from drillpoint.ground.settings.setups_conical import FAMILIES, no_cone, solved
+from drillpoint.ground.settings.setups_plane import as_plane, plane_relief
 from drillpoint.ground.stated import CannotBeGround, by_name
 from drillpoint.quantities import nearest
 from drillpoint.relation.checking import read_scalar

@@ -16,10 +16,10 @@ from drillpoint.errors import MissingGiven, OutOfRange, UnknownGiven
 from drillpoint.ground.conical import ConicalFlank
 from drillpoint.ground.flute import Flute
 from drillpoint.ground.point import GroundPoint
-from drillpoint.ground.setup import ANGLES, NoSetup, Setup, settings_of
-from drillpoint.ground.setup_effects import effects
-from drillpoint.ground.setups import conical_setup, family_of_setups, plane_setup
-from drillpoint.ground.setups_conical import FAMILIES
+from drillpoint.ground.settings.setup import ANGLES, NoSetup, Setup, settings_of
+from drillpoint.ground.settings.setup_effects import effects
+from drillpoint.ground.settings.setups import conical_setup, family_of_setups, plane_setup
+from drillpoint.ground.settings.setups_conical import FAMILIES
 from drillpoint.ground.stated import CannotBeGround
 from drillpoint.relations import chisel_edge_angle
 

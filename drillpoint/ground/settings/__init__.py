@@ -1,0 +1,1 @@
+"""From wanted angles back to the wheel: how a cone or a plane must be set, and what each setting does."""
