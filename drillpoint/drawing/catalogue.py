@@ -15,6 +15,7 @@ STATED: tuple[str, ...] = (
     "unequal_angles",
     "relief",
     "regrind",
+    "rake_along_lip",
 )
 """Scenes stated in symbols: `build()` gives the scene and the expressions of its coordinates."""
 

@@ -9,6 +9,7 @@ from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.hole import HOLE
 from drillpoint.explorers.lips import LIPS
+from drillpoint.explorers.rake import RAKE
 from drillpoint.explorers.regrind import REGRIND
 from drillpoint.explorers.relief import RELIEF
 from drillpoint.explorers.shortening import SHORTENING
@@ -33,6 +34,7 @@ EXPLORERS = {
         BREAKTHROUGH,
         RELIEF,
         REGRIND,
+        RAKE,
     )
 }
 
