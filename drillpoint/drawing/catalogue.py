@@ -14,8 +14,9 @@ STATED: tuple[str, ...] = (
     "web_along_flute",
     "unequal_angles",
     "relief",
-    "regrind",
     "rake_along_lip",
+    "regrind",
+    "plane_setup",
 )
 """Scenes stated in symbols: `build()` gives the scene and the expressions of its coordinates."""
 
