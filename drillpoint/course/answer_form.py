@@ -10,6 +10,7 @@ from drillpoint.course.formula import Formula, read_formula
 from drillpoint.course.reading import LONGEST_TEXT, Reading, ReadingError, read_number, with_unit
 
 _YES_OR_NO = re.compile(r"\s*(yes|no|y|n)(?![^\W_])[\s,;:]*", re.IGNORECASE)
+LONGEST_PROSE = 4000
 _LETTER = re.compile(r"\s*\(?([A-Za-z])[).]?\s*")
 
 
@@ -26,7 +27,11 @@ class Answer:
 
 @frozen
 class AnswerForm:
-    """The kind of answer a task takes, with the unit beside its box, its names or its letters."""
+    """The kind of answer a box takes, with the unit beside it, its names or its letters.
+
+    The kinds: `number`, `judgement` (yes or no with a number), `formula`, `choice` (a letter) and `text` (sentences, which
+    the instructor reads).
+    """
 
     kind: str
     unit: str = ""
@@ -41,6 +46,8 @@ class AnswerForm:
             return f"a formula in {', '.join(self.names)}"
         if self.kind == "choice":
             return f"one letter, {', '.join(self.letters)}"
+        if self.kind == "text":
+            return "in your own words"
         unit = self.unit or "a plain number"
         return f"yes or no, then {unit}" if self.kind == "judgement" else unit
 
@@ -51,6 +58,8 @@ class AnswerForm:
             return f"{(self.names * 2)[0]} + 3*{(self.names * 2)[1]}"
         if self.kind == "choice":
             return self.letters[0]
+        if self.kind == "text":
+            return "a few sentences"
         number = with_unit("12.3", self.unit)
         return f"yes, {number}" if self.kind == "judgement" else number
 
@@ -63,6 +72,8 @@ class AnswerForm:
             return self._letter(typed)
         if self.kind == "judgement":
             return self._yes_or_no(typed)
+        if self.kind == "text":
+            return _prose(typed)
         reading = read_number(typed, self.unit)
         return Answer(reading.echo, reading)
 
@@ -84,3 +95,13 @@ class AnswerForm:
             raise ReadingError(error.reason, typed, match.end() + error.position, examples) from None
         yes = match.group(1).lower() in ("yes", "y")
         return Answer(f"{'yes' if yes else 'no'}; {reading.echo}", reading, yes=yes)
+
+
+def _prose(typed: str) -> Answer:
+    """Take sentences as they are; only somebody who reads them can judge them."""
+    if not typed.strip():
+        raise ReadingError("Nothing was written.", typed, 0, ("a few sentences",))
+    if len(typed) > LONGEST_PROSE:
+        raise ReadingError(f"This is longer than {LONGEST_PROSE} characters.", typed, LONGEST_PROSE, ())
+    words = len(typed.split())
+    return Answer(f"{words} word{'' if words == 1 else 's'}")

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import html
+from collections.abc import Mapping
 
-from attrs import frozen
+from attrs import field, frozen
 
 from drillpoint.course.answer_form import Answer
 from drillpoint.course.formula import Formula, same_values, values_at
@@ -14,6 +15,8 @@ from drillpoint.course.slips import ROUNDED_EARLY, ROUNDED_EARLY_SAYS, ROUNDING_
 from drillpoint.course.variant import Question
 
 RIGHT, PARTLY, WRONG, UNREADABLE, MISSING = "right", "partly right", "not right", "could not be read", "not answered"
+WAITING = "for the instructor to mark"
+"""The state of an open answer: its mark is 0 until the instructor gives one."""
 NO_SLIP = "It is none of the usual slips; go through the worked line step by step."
 # Half a unit of the last digit typed, so that 8.3 is seen to be the slip 8.32; one digit alone says too little.
 _ENOUGH_DIGITS = 2
@@ -32,6 +35,10 @@ class Verdict:
     error: ReadingError | None = None
     value: float | None = None
     """The number that was read, in the library's unit, if it is wrong and no slip explains it."""
+    parts: Mapping[str, Verdict] = field(factory=dict)
+    """The verdict on each box by its key, where a task has several; `mark` is then what they earn together."""
+    lines: tuple[str, ...] = ()
+    """A line for each requirement of a plan (met or not, and by how much), or for each point of a rubric."""
 
     def __str__(self) -> str:
         """The verdict in words, with the place where reading stopped if it could not be read."""
@@ -43,6 +50,15 @@ class Verdict:
         # A caret keeps its place only where all signs are equally wide.
         font = ";font-family:monospace" if self.error else ""
         return f'<div role="status" style="white-space:pre-wrap{font}">{html.escape(str(self))}</div>'
+
+
+def judge_task(question: Question, typed: Mapping[str, str]) -> Verdict:
+    """Judge a task from what was typed into its boxes, by their keys; a box without an entry was not answered.
+
+    Marks are fractions of the task's points. Never raises for anything a person can type.
+    """
+    box = question.boxes[0]
+    return judge_answer(question, typed[box.key]) if box.key in typed else missing()
 
 
 def judge_answer(question: Question, typed: str) -> Verdict:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from functools import lru_cache, partial
 
 from attrs import frozen
@@ -19,6 +19,23 @@ _CACHED = 4096
 
 
 @frozen
+class Box:
+    """One box to type into. `key` is what its answer is called in a hand-in: the task's id, or `task.part`.
+
+    A task has one box, or one for each part. `label` is the part's id and `text` its question; both are empty where a
+    task has one box. `choices` are (letter, what stands beside it); `points` is what the box can earn.
+    """
+
+    key: str
+    label: str
+    text: str
+    asks: str
+    form: AnswerForm
+    choices: tuple[tuple[str, str], ...]
+    points: float
+
+
+@frozen
 class Question:
     """One task with one student's numbers."""
 
@@ -27,6 +44,19 @@ class Question:
     numbers: Numbers
     form: AnswerForm
     options: tuple[Option, ...]
+
+    @property
+    def boxes(self) -> tuple[Box, ...]:
+        """What is to be typed: one box, or one for each part, in order."""
+        choices = tuple((letter, shown) for letter, (shown, _) in zip(self.form.letters, self.options, strict=True))
+        return (Box(self.task.id, "", "", self.asks, self.form, choices, self.task.points),)
+
+    @property
+    def right_values(self) -> Mapping[str, tuple[float, float]]:
+        """For each box with one right number: its key, the value in the library's unit, and the tolerance."""
+        if self.task.kind not in ("number", "judgement"):
+            return {}
+        return {self.task.id: (self.numbers.right[0], self.numbers.tolerance)}
 
     @property
     def text(self) -> str:
