@@ -211,7 +211,7 @@ def drills(draw: Any) -> dict[str, float]:
         **draw(_loads(diameter)),
         **draw(_rakes(diameter, point_angle, ratio, radius)),
         **draw(_hole(diameter, point_angle)),
-        **draw(_faults()),
+        **draw(_faults(diameter)),
         **draw(_regrind(diameter, point_angle, ratio)),
     }
 
@@ -259,16 +259,18 @@ def _hole(draw: Any, diameter: float, point_angle: float) -> dict[str, float]:
 
 
 @st.composite
-def _faults(draw: Any) -> dict[str, float]:
+def _faults(draw: Any, diameter: float) -> dict[str, float]:
     """A point that is not true: uneven lips, two angles half a degree or more apart, run-out, a roll."""
     first, apart = draw(st.floats(21.0, 88.0)), draw(st.floats(0.5, 15.0))
     second = first + apart if first < 60 else first - apart
-    small = ("lip_length_difference", "lip_height_difference", "point_offset", "oversize", "run_out")
+    small = ("lip_length_difference", "lip_height_difference", "point_offset", "run_out")
     return {
         "half_angle_1": first,
         "half_angle_2": second,
         "roll_angle": draw(st.floats(0.5, 85.0)),
         **{name: draw(st.floats(0.001, 5.0)) for name in small},
+        # The tip stays inside the drill.
+        "oversize": draw(st.floats(1e-4, 0.9)) * diameter,
     }
 
 
