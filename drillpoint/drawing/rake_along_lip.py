@@ -145,7 +145,7 @@ def _arc(sheet: Sheet, lip: Point, first: Any, last: Any, said: str) -> None:
 
 
 def _numbers(sheet: Sheet, x: int, station: Station) -> None:
-    names = ("radius", "normal_rake", "wedge_angle", "normal_relief")
+    names: tuple[str, ...] = ("radius", "normal_rake", "wedge_angle", "normal_relief")
     if station.name != "here":
         values = (station.radius, station.rake, station.wedge, station.relief)
         for name, value in zip(names, values, strict=True):

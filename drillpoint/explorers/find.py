@@ -33,8 +33,8 @@ EXPLORERS = {
         SPOT,
         BREAKTHROUGH,
         RELIEF,
-        REGRIND,
         RAKE,
+        REGRIND,
     )
 }
 
