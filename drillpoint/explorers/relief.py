@@ -17,7 +17,8 @@ RELIEF = Explorer(
         Slider("feed", 0.001, 0.05, 0.2, 0.001, share_of="diameter"),
         Slider("diameter", 1.0, 40.0, 10.0, 0.1),
         Slider("point_angle", 60.0, 150.0, 118.0, 1.0),
-        Slider("web", 0.05, 0.40, 1.5, 0.002, share_of="diameter"),
+        # So thick that 5° of lip relief still leaves a chisel edge; with 1.5 mm it takes 5.2°.
+        Slider("web", 0.05, 0.40, 1.4, 0.002, share_of="diameter"),
     ),
     # Taken as an example: common practice leaves some degrees at work.
     fixed={"relief_margin": QUANTITIES["relief_margin"].typical},
@@ -53,7 +54,7 @@ RELIEF = Explorer(
             high=QUANTITIES["working_relief"].usual.low,
             below="so the flank rubs",
             within="hardly enough",
-            above="the lip can go in",
+            above="so the lip can go in",
         ),
         Sentence("; the flank is level with the corner again {heel_clearance} behind it. "),
         Sentence(

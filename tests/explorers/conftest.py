@@ -19,13 +19,15 @@ __all__ = ["jupyterlab"]
 
 @pytest.fixture
 def open_explorer(browser: Browser, tmp_path: Path) -> Iterator[Callable[..., Page]]:
-    """Opens the explorer "lips" as a page from a file. Any error in the page fails the test."""
+    """Opens an explorer ("lips" unless named) as a page from a file. Any error in the page fails the test."""
     errors: list[str] = []
     contexts = []
 
-    def opened(start: dict[str, float] | None = None, units: str = "mm", **settings: Any) -> Page:
-        file = tmp_path / "lips.html"
-        file.write_text(standalone_page("lips", units=units, **(start or {})), encoding="utf-8")
+    def opened(
+        start: dict[str, float] | None = None, units: str = "mm", explorer: str = "lips", **settings: Any
+    ) -> Page:
+        file = tmp_path / f"{explorer}.html"
+        file.write_text(standalone_page(explorer, units=units, **(start or {})), encoding="utf-8")
         context = browser.new_context(viewport={"width": 1000, "height": 1000}, **settings)
         contexts.append(context)
         page = context.new_page()
