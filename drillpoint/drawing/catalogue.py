@@ -21,7 +21,10 @@ STATED: tuple[str, ...] = (
 )
 """Scenes stated in symbols: `build()` gives the scene and the expressions of its coordinates."""
 
-COMPUTED: tuple[str, ...] = ("ground_end_view",)
+COMPUTED: tuple[str, ...] = (
+    "ground_end_view",
+    "conical_setup",
+)
 """Scenes worked out by numbers: `SCENE` is a `Computed`."""
 
 SCENE = "// scene "

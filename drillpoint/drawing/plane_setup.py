@@ -13,6 +13,7 @@ from drillpoint.drawing import plain_point as point
 from drillpoint.drawing.points import Curve, Point, along, wave
 from drillpoint.drawing.scene import Range, Scene, Sentence
 from drillpoint.drawing.sheet import GAP, OVERRUN, Sheet
+from drillpoint.drawing.wheel import THICK, wheel_face
 from drillpoint.quantities import QUANTITIES
 from drillpoint.relation.symbols import symbols
 from drillpoint.relations import chisel_edge_rake
@@ -22,7 +23,6 @@ RADIUS = sp.Integer(66)
 APEX = (sp.Integer(150), sp.Integer(186))  # of the sharp cone, in the cut through the lip
 AXIS, LEVEL = sp.Integer(428), sp.Integer(196)  # of the drill and of the lip, in the cut square to it
 BREAK = sp.Integer(386)
-THICK = sp.Integer(18)  # of the strip that stands for the wheel
 ARC, RELIEF_ARC = 64.0, 84.0
 HALFWAY = sp.Rational(1, 2)  # where along the radius the second cut lies
 TITLES = 418
@@ -68,15 +68,6 @@ def _seen(place: Point) -> Point:
     return (APEX[0] + RADIUS * place[0], APEX[1] + RADIUS * (point.height - point.on_flank(place)))
 
 
-def _wheel(sheet: Sheet, start: Point, end: Point, away: Point) -> None:
-    """The wheel, cut: a face from start to end, with a strip of the wheel behind it."""
-    back = along(end, away, THICK), along(start, away, THICK)
-    sheet.area("section_other", start, end, *back)
-    sheet.line("fine", start, back[1])
-    sheet.line("fine", end, back[0])
-    sheet.line("edge", start, end)
-
-
 def _through_the_lip(sheet: Sheet) -> None:
     corner, chisel = _seen(point.outer_corner), _seen(point.chisel_corner)
     left = [(2 * APEX[0] - x, y) for x, y in (corner, chisel)]
@@ -88,7 +79,7 @@ def _through_the_lip(sheet: Sheet) -> None:
     sheet.line("edge", left[0], other)
     sheet.path("fine", ["M", foot, *lower])
     down, away = (sp.sin(point.kappa), sp.cos(point.kappa)), (sp.cos(point.kappa), -sp.sin(point.kappa))
-    _wheel(sheet, along(APEX, down, -16), along(corner, down, 30), away)
+    wheel_face(sheet, along(APEX, down, -16), along(corner, down, 30), away)
     sheet.line("lip", chisel, corner)
     sheet.line("lip", left[1], left[0])
     sheet.line("chisel", left[1], chisel)
@@ -117,7 +108,7 @@ def _square_to_the_lip(sheet: Sheet) -> None:
     sheet.line("edge", back, other)
     sheet.path("fine", ["M", foot, *lower])
     forward, away = (sp.cos(_alpha), -sp.sin(_alpha)), (-sp.sin(_alpha), -sp.cos(_alpha))
-    _wheel(sheet, along(back, forward, -14), along(lip, forward, 36), away)
+    wheel_face(sheet, along(back, forward, -14), along(lip, forward, 36), away)
     sheet.line("centre", (AXIS, LEVEL - 72), (AXIS, BREAK + 14))
     sheet.circle("lip", lip, 2)
     sheet.line("thin", (lip[0] + GAP, lip[1]), (lip[0] + RELIEF_ARC + OVERRUN, lip[1]))
