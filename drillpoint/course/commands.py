@@ -12,7 +12,8 @@ from typing import TYPE_CHECKING
 from drillpoint.command import Command
 
 if TYPE_CHECKING:
-    from drillpoint.course.marking import ClassResult, Progress
+    from drillpoint.course.marking import Progress
+    from drillpoint.course.results import ClassResult
 
 REFUSED = 2
 

@@ -14,7 +14,8 @@ from urllib.parse import quote
 from drillpoint.course.exercise import ExerciseSet
 from drillpoint.course.gradebook import number_text
 from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WRONG
-from drillpoint.course.marking import NO_HAND_IN, NOT_MARKED, ClassResult, Mark, StudentResult
+from drillpoint.course.marking import NO_HAND_IN, NOT_MARKED
+from drillpoint.course.results import ClassResult, Mark, StudentResult
 from drillpoint.course.roster import Student
 from drillpoint.course.sheet import question_figure
 from drillpoint.course.variant import Question

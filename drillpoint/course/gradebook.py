@@ -8,7 +8,7 @@ import re
 from collections.abc import Iterable
 
 from drillpoint.course.judging import MISSING, RIGHT, UNREADABLE
-from drillpoint.course.marking import ClassResult, Mark, StudentResult
+from drillpoint.course.results import ClassResult, Mark, StudentResult
 
 _STARTS_A_FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")
 _PLAIN_NUMBER = re.compile(r"[+-]?[0-9]+([.,][0-9]+)?")

@@ -1,221 +1,238 @@
 """Marking a class: from files to results. A pure function of what the files hold; no student's code is ever run.
 
-Nothing is lost: every file ends up with a student or in the list of unclaimed files, every student of the roster has a
-line, and every oddity is put into words for the instructor.
+Nothing is lost: every file ends up with a student or among the unclaimed, every student of the roster has a line, every
+oddity is put into words for the instructor, and every mark says how it came about.
 """
 
 from __future__ import annotations
 
-import re
-from bisect import bisect_left, bisect_right
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from operator import itemgetter
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from functools import cached_property
+from pathlib import Path
+from types import TracebackType
+from typing import Self
 
-from attrs import field, frozen
+from attrs import frozen
 
+from drillpoint.course.counting import Answers
+from drillpoint.course.deciding import Decisions
 from drillpoint.course.exercise import ExerciseSet
 from drillpoint.course.folder import File
-from drillpoint.course.hand_in_file import AnswerRecord, HandIn, HandInProblem, read_hand_in
-from drillpoint.course.judging import MISSING, UNREADABLE, Verdict, judge_answer, missing
+from drillpoint.course.judging import MISSING, UNREADABLE, WAITING, Verdict, judge_task
+from drillpoint.course.others import Others
+from drillpoint.course.piles import Pile, Piles, Sitting, Unclaimed, plain
+from drillpoint.course.results import ClassResult, Mark, StudentResult
 from drillpoint.course.roster import Student
+from drillpoint.course.rules import BEST, NO_RULES, Rules, time_of
 from drillpoint.course.variant import Question, Variants
 
-MARKED, LOOK, NOT_MARKED, NO_HAND_IN = "marked", "look at it", "not marked", "no hand-in"
+MARKED, LOOK, NOT_MARKED, NO_HAND_IN, EXCUSED = "marked", "look at it", "not marked", "no hand-in", "excused"
 _NAMED_AT_MOST = 3
-_LOOKED_AT_MOST = 50
 
 Progress = Callable[[int, int], None]
 
 
-@frozen
-class Unclaimed:
-    """A file that belongs to no student of the roster, or that cannot be marked for one."""
+def mark_class(
+    exercise_set: ExerciseSet,
+    roster: Sequence[Student],
+    files: Iterable[File],
+    progress: Progress | None = None,
+    *,
+    rules: Rules = NO_RULES,
+    older: Sequence[ExerciseSet] = (),
+) -> ClassResult:
+    """Mark every student of the roster from the files, whatever they are called and wherever they lie.
 
-    path: str
-    reason: str
-
-
-@frozen
-class Mark:
-    """One task of one student: what was typed (None if nothing) and what it is worth."""
-
-    question: Question
-    typed: str | None
-    verdict: Verdict
-    also_right_for: tuple[str, ...] = ()
-    """Students for whose numbers this wrong answer would be right. For the instructor only."""
-
-    @property
-    def points(self) -> float:
-        """The mark times the points of the task."""
-        return self.verdict.mark * self.question.task.points
-
-
-@frozen
-class StudentResult:
-    """One student: the marks in the order of the tasks, and everything the instructor should know."""
-
-    student: Student
-    status: str
-    marks: tuple[Mark, ...]
-    problems: tuple[str, ...]
-    files: tuple[str, ...] = ()
-
-    @property
-    def total(self) -> float:
-        """The points reached."""
-        return sum(mark.points for mark in self.marks)
+    All results are in memory at once; `Marking` gives them one by one.
+    """
+    with Marking(exercise_set, roster, rules=rules, older=older) as marking:
+        unclaimed = [entry for file in files if (entry := marking.sort_in(file)) is not None]
+        students = []
+        for count, result in enumerate(marking.results(), start=1):
+            students.append(result)
+            if progress is not None:
+                progress(count, len(roster))
+        unused = marking.unused
+    unclaimed.sort(key=lambda entry: (entry.path, entry.reason))
+    return ClassResult(exercise_set, tuple(students), tuple(unclaimed), unused)
 
 
 @frozen
-class ClassResult:
-    """A whole class."""
+class _Version:
+    """One version of the set: where its questions come from, and the keys of each task's boxes."""
 
     set: ExerciseSet
-    students: tuple[StudentResult, ...]
-    unclaimed: tuple[Unclaimed, ...]
+    variants: Variants
+    boxes: tuple[tuple[str, ...], ...]
+    numbers: Mapping[str, int]
+    """Box -> number of its task."""
 
-    @property
-    def out_of(self) -> float:
-        """The points that can be reached."""
-        return sum(task.points for task in self.set.tasks)
-
-
-@frozen
-class _Pile:
-    """What was found for one student before marking."""
-
-    hand_ins: list[tuple[str, HandIn]] = field(factory=list)
-    notes: list[str] = field(factory=list)
+    @classmethod
+    def of(cls, exercise_set: ExerciseSet, anybody: str) -> _Version:
+        variants = Variants(exercise_set)
+        boxes = tuple(tuple(box.key for box in q.boxes) for q in variants.questions(anybody))
+        numbers = {box: number for number, keys in enumerate(boxes, start=1) for box in keys}
+        return cls(exercise_set, variants, boxes, numbers)
 
 
-def mark_class(
-    exercise_set: ExerciseSet, roster: Sequence[Student], files: Iterable[File], progress: Progress | None = None
-) -> ClassResult:
-    """Mark every student of the roster from the files, whatever they are called and wherever they lie."""
-    piles = {student.id: _Pile() for student in roster}
-    ids = {student.id.casefold(): student.id for student in roster}
-    unclaimed = [entry for file in files if (entry := _sort_in(file, exercise_set, piles, ids)) is not None]
-    variants = Variants(exercise_set)
-    questions = {student.id: tuple(variants.questions(student.id)) for student in roster}
-    others = _Others(questions)
-    results = []
-    for count, student in enumerate(roster, start=1):
-        results.append(_mark_student(exercise_set, questions[student.id], others, student, piles[student.id]))
-        if progress is not None:
-            progress(count, len(roster))
-    return ClassResult(exercise_set, tuple(results), tuple(unclaimed))
+class Marking:
+    """The marking of one class: first every file is sorted in, then the results come one by one.
+
+    Memory does not grow with the number of answers. A context manager, since a large class is kept on the disk
+    meanwhile, in the folder `room` (where the system keeps such files, if it is not given).
+    """
+
+    def __init__(
+        self,
+        exercise_set: ExerciseSet,
+        roster: Sequence[Student],
+        *,
+        rules: Rules = NO_RULES,
+        older: Sequence[ExerciseSet] = (),
+        room: Path | None = None,
+    ) -> None:
+        """Take the set, the class, what was decided about it, and older versions of the set that may be answered."""
+        self.set, self.roster = exercise_set, roster
+        self._decisions = Decisions(rules)
+        self._sets = {one.version: one for one in (*older, exercise_set)}
+        self._versions: dict[int, tuple[_Version, Others]] = {}
+        self._piles = Piles((exercise_set, *older), roster, room)
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, kind: type[BaseException] | None, error: BaseException | None, at: TracebackType | None) -> None:
+        self._piles.__exit__(kind, error, at)
+
+    def sort_in(self, file: File) -> Unclaimed | None:
+        """Put a file on its student's pile, or say why it belongs to nobody's."""
+        return self._piles.sort_in(file)
+
+    def results(self) -> Iterator[StudentResult]:
+        """Give the result of every student of the roster, in its order."""
+        return (self._mark(student, self._piles.of(student)) for student in self.roster)
+
+    @cached_property
+    def unused(self) -> tuple[str, ...]:
+        """The decisions that changed nothing. Ask after the results have been read."""
+        return self._decisions.unused()
+
+    def _version(self, number: int) -> tuple[_Version, Others]:
+        if number not in self._versions:
+            version = _Version.of(self._sets[number], self.roster[0].id)
+            everybody = ((student.id, version.variants.questions(student.id)) for student in self.roster)
+            self._versions[number] = version, Others(everybody)
+        return self._versions[number]
+
+    def _mark(self, student: Student, pile: Pile) -> StudentResult:
+        problems, notes = list(pile.notes), list[str]()
+        sittings, aside = self._that_count(student, pile, problems, notes)
+        version, others = self._version(sittings[-1].version if sittings else self.set.version)
+        answers = Answers(sittings, lambda sitting: self._decisions.days_late(student, sitting))
+        marks = []
+        for question, boxes in zip(version.variants.questions(student.id), version.boxes, strict=True):
+            mark = self._best(student, question, boxes, answers) if sittings else _unanswered(question)
+            mark = self._decisions.about(student, mark)
+            marks.append(mark if mark.verdict.mark else _with_others(mark, others))
+        _about_files(sittings, answers, version, marks, problems, notes if self._decisions.rules.file else problems)
+        if sittings:
+            problems += about_marks(marks)
+        else:
+            problems.append("no hand-in file that can be marked" if pile.notes or aside else "no hand-in file")
+        status = (LOOK if problems else MARKED) if sittings else NOT_MARKED if pile.notes or aside else NO_HAND_IN
+        if excused := self._decisions.excused(student):
+            status, problems, notes = EXCUSED, [], [excused, *problems, *notes]
+        return StudentResult(
+            student, status, tuple(marks), tuple(problems), tuple(sorted(sitting.path for sitting in sittings)),
+            tuple(notes), version.set.version, self._decisions.added(student), tuple(aside),
+        )  # fmt: skip
+
+    def _that_count(
+        self, student: Student, pile: Pile, problems: list[str], notes: list[str]
+    ) -> tuple[list[Sitting], list[tuple[str, str]]]:
+        """Take the sittings of the newest version answered, in time; say why others are set aside."""
+        newest = max((sitting.version for sitting in pile.sittings), default=self.set.version)
+        if newest != self.set.version:
+            notes.append(f"answered and marked by version {newest} of the set, which is now version {self.set.version}")
+        sittings, aside = [], []
+        for sitting in pile.sittings:
+            if sitting.version != newest:
+                why = f"it answers version {sitting.version}; version {newest} was handed in, too, and counts"
+                aside.append((sitting.path, why))
+                problems.append(f"{sitting.path} was not marked: {why}")
+            elif self._decisions.too_late(student, sitting):
+                aside.append((sitting.path, "it was handed in after the marking was closed"))
+                problems.append(f"{sitting.path} was not marked: it was handed in after the marking was closed")
+            else:
+                sittings.append(sitting)
+                if self._decisions.rules.deadline and time_of(sitting.time) is None:
+                    problems.append(f"the time in {sitting.path} cannot be read, so it was not taken as late")
+                if late := self._decisions.days_late(student, sitting):
+                    notes.append(f"{sitting.path} was handed in {days(late)} late")
+        return sittings, aside
+
+    def _best(self, student: Student, question: Question, boxes: Sequence[str], answers: Answers) -> Mark:
+        """The mark on the answer that counts: the last, or the one that earns most after what lateness takes off."""
+        if self._decisions.rules.counts != BEST or len(answers.sittings) < 2:
+            candidates = [answers.last(boxes)]
+        else:
+            candidates = answers.all(boxes)
+        marks = [
+            Mark(question, candidate.typed, judge_task(question, candidate.typed), days_late=candidate.days_late)
+            for candidate in candidates
+        ]
+        return max(marks, key=lambda mark: self._decisions.about(student, mark).points) if len(marks) > 1 else marks[0]
 
 
-def _sort_in(
-    file: File, exercise_set: ExerciseSet, piles: Mapping[str, _Pile], ids: Mapping[str, str]
-) -> Unclaimed | None:
-    """Put a file on its student's pile, or say why it belongs to nobody's."""
-    problem = file.problem
-    if not problem:
-        try:
-            hand_in = read_hand_in(file.data)
-        except HandInProblem as error:
-            problem = str(error)
-    if problem:
-        # Only the name of the file can tell whose it may be.
-        for student_id in _named_in(file.path, ids):
-            piles[student_id].notes.append(f"{file.path} may be theirs and was not marked: {problem}")
-        return Unclaimed(file.path, problem)
-    pile = piles.get(hand_in.student.strip())
-    if pile is None:
-        return Unclaimed(file.path, f"its student “{_plain(hand_in.student)}” is not in the roster")
-    if reason := _foreign(hand_in, exercise_set):
-        pile.notes.append(f"{file.path} was not marked: {reason}")
-        return Unclaimed(file.path, f"{reason} (student {hand_in.student})")
-    pile.hand_ins.append((file.path, hand_in))
-    return None
+def _unanswered(question: Question) -> Mark:
+    return Mark(question, {}, judge_task(question, {}))
 
 
-def _foreign(hand_in: HandIn, exercise_set: ExerciseSet) -> str:
-    if hand_in.course != exercise_set.course:
-        return f"it belongs to another course, “{_plain(hand_in.course)}”"
-    if hand_in.set != exercise_set.id:
-        return f"it belongs to another set, “{_plain(hand_in.set)}”"
-    if hand_in.version < exercise_set.version:
-        now = f"which is now version {exercise_set.version}: other numbers"
-        return f"it answers version {hand_in.version} of the set, {now}"
-    if hand_in.version > exercise_set.version:
-        return f"it answers version {hand_in.version} of the set; the set here is only version {exercise_set.version}"
-    return ""
+def _with_others(mark: Mark, others: Others) -> Mark:
+    also = others.right_for(mark.question, mark.verdict)
+    return mark.with_others(also) if also else mark
 
 
-def _named_in(path: str, ids: Mapping[str, str]) -> list[str]:
-    """Find the ids of the roster that stand as a word of their own in a path: `s07` in `inbox/lips-s07 (1).json`."""
-    words = [
-        *re.split(r"[\W_]+", path.casefold()),
-        *re.split(r"[^\w-]+|_", path.casefold()),
-        *path.casefold().split("/"),
-    ]
-    return [ids[word] for word in dict.fromkeys(words) if word in ids]
+def _about_files(
+    sittings: Sequence[Sitting],
+    answers: Answers,
+    version: _Version,
+    marks: Sequence[Mark],
+    problems: list[str],
+    expected: list[str],
+) -> None:
+    """Tell what was not plain about the files; several of them are `expected` where there is a rule about them."""
+    for sitting in sittings:
+        if not sitting.intact:
+            text = "was altered after it was made (its digest does not match); marked as it stands"
+            problems.append(f"{sitting.path} {text}")
+    if len(sittings) > 1:
+        paths = ", ".join(sorted(sitting.path for sitting in sittings))
+        which = "best" if any(mark.best for mark in marks) else "last"
+        expected.append(f"{len(sittings)} hand-in files ({paths}): the {which} answer to each task counts")
+    for key in answers.boxes:
+        if key not in version.numbers:
+            where = next(s.path for s in sittings if any(answer.task == key for answer in s.answers))
+            problems.append(f"{where} answers a task that the set does not have, “{plain(key)}”")
+    for mark, boxes in zip(marks, version.boxes, strict=True):
+        if said := answers.said_differently(boxes, mark.answers):
+            expected.append(f"task {mark.question.number} answered more than once: {said}")
 
 
-def _mark_student(
-    exercise_set: ExerciseSet, questions: Sequence[Question], others: _Others, student: Student, pile: _Pile
-) -> StudentResult:
-    problems = list(pile.notes)
-    answers = _last_answers(exercise_set, pile.hand_ins, problems)
-    marks = []
-    for question in questions:
-        record = answers.get(question.task.id)
-        verdict = judge_answer(question, record.typed) if record else missing()
-        also = others.right_for(question, verdict)
-        marks.append(Mark(question, record.typed if record else None, verdict, also))
-    if not pile.hand_ins:
-        status = NOT_MARKED if pile.notes else NO_HAND_IN
-        problems.append("no hand-in file that can be marked" if pile.notes else "no hand-in file")
-    else:
-        problems += _about_marks(marks)
-        status = LOOK if problems else MARKED
-    return StudentResult(student, status, tuple(marks), tuple(problems), tuple(path for path, _ in pile.hand_ins))
-
-
-def _last_answers(
-    exercise_set: ExerciseSet, hand_ins: list[tuple[str, HandIn]], problems: list[str]
-) -> dict[str, AnswerRecord]:
-    """Take the last answer to each task over all of a student's files, and report what was not plain."""
-    for path, hand_in in hand_ins:
-        if not hand_in.intact:
-            problems.append(f"{path} was altered after it was made (its digest does not match); marked as it stands")
-    if len(hand_ins) > 1:
-        problems.append(
-            f"{len(hand_ins)} hand-in files ({', '.join(path for path, _ in hand_ins)}): "
-            "the last answer to each task counts"
-        )
-    known = {task.id: number for number, task in enumerate(exercise_set.tasks, start=1)}
-    given: dict[str, list[tuple[str, str, str, AnswerRecord]]] = {}
-    for path, hand_in in hand_ins:
-        for record in hand_in.answers:
-            if record.task not in known:
-                problems.append(f"{path} answers a task that the set does not have, “{_plain(record.task)}”")
-                continue
-            given.setdefault(record.task, []).append((record.time, hand_in.time, path, record))
-    last = {}
-    for task_id, records in given.items():
-        records.sort(key=itemgetter(0, 1, 2))
-        last[task_id] = records[-1][3]
-        typed = list(dict.fromkeys(entry[3].typed for entry in records)) if len(records) > 1 else []
-        if len(typed) > 1:
-            earlier = ", ".join(f"“{_plain(text)}”" for text in typed if text != last[task_id].typed)
-            counts = f"“{_plain(last[task_id].typed)}” counts, earlier {earlier}"
-            problems.append(f"task {known[task_id]} answered more than once: {counts}")
-    return last
-
-
-def _about_marks(marks: Sequence[Mark]) -> list[str]:
+def about_marks(marks: Sequence[Mark]) -> list[str]:
+    """What an instructor should see in a student's marks."""
     said = []
-    unanswered = [str(mark.question.number) for mark in marks if mark.verdict.state == MISSING]
+    unanswered = [str(mark.question.number) for mark in marks if mark.verdict.state == MISSING and mark.open]
     if unanswered:
         said.append(f"not answered: task {', '.join(unanswered)}")
+    waiting = [str(mark.question.number) for mark in marks if mark.verdict.state == WAITING and mark.open]
+    if waiting:
+        said.append(f"waits for your mark: task {', '.join(waiting)}")
     for mark in marks:
-        if mark.verdict.state == UNREADABLE:
-            why = mark.verdict.message.rstrip(".")
-            said.append(f"task {mark.question.number} could not be read: “{_plain(mark.typed or '')}” ({why})")
+        for box, verdict in unreadable(mark):
+            where = f"task {mark.question.number}" + (f", {box.partition('.')[2]}," if "." in box else "")
+            why = verdict.message.rstrip(".")
+            said.append(f"{where} could not be read: “{plain(mark.answers.get(box, ''))}” ({why})")
     for mark in marks:
         if mark.also_right_for:
             named = ", ".join(mark.also_right_for[:_NAMED_AT_MOST])
@@ -225,33 +242,15 @@ def _about_marks(marks: Sequence[Mark]) -> list[str]:
     return said
 
 
-class _Others:
-    """Finds students for whose numbers a wrong answer would be right."""
-
-    def __init__(self, questions: Mapping[str, Sequence[Question]]) -> None:
-        self._right: dict[str, list[tuple[float, float, str]]] = {}
-        for student_id, own in questions.items():
-            for question in own:
-                if question.task.kind in ("number", "judgement"):
-                    entry = (question.numbers.right[0], question.numbers.tolerance, student_id)
-                    self._right.setdefault(question.task.id, []).append(entry)
-        self._reach = {task_id: max(entry[1] for entry in entries) for task_id, entries in self._right.items()}
-        for entries in self._right.values():
-            entries.sort()
-
-    def right_for(self, question: Question, verdict: Verdict) -> tuple[str, ...]:
-        """Name them, unless the answer is right, unreadable or explained by a slip."""
-        known, value = self._right.get(question.task.id), verdict.value
-        if known is None or value is None:
-            return ()
-        reach = self._reach[question.task.id]
-        first = bisect_left(known, value - reach, key=itemgetter(0))
-        last = bisect_right(known, value + reach, key=itemgetter(0))
-        # In a large class numbers repeat so often that a long list would say nothing.
-        near = known[first : min(last, first + _LOOKED_AT_MOST)]
-        return tuple(sorted(student for right, reach, student in near if abs(right - value) <= reach * (1 + 1e-9)))
+def unreadable(mark: Mark) -> Iterator[tuple[str, Verdict]]:
+    """The boxes that could not be read and that nothing was decided about."""
+    if not mark.open:
+        return
+    for box, verdict in mark.verdict.parts.items() or [(mark.question.task.id, mark.verdict)]:
+        if verdict.state == UNREADABLE:
+            yield box, verdict
 
 
-def _plain(text: str, longest: int = 60) -> str:
-    shown = "".join(c if c.isprintable() else "\ufffd" for c in text[:longest])
-    return shown + ("…" if len(text) > longest else "")
+def days(count: int) -> str:
+    """A number of days in words."""
+    return f"{count} day" + ("" if count == 1 else "s")
