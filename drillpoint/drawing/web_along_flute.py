@@ -78,7 +78,7 @@ def build() -> tuple[Scene, list[Any]]:
             Range("point_angle", 90.0, 150.0, 118.0),
             Range("web", 0.08, 0.25, 0.15, share_of="diameter"),
             Range("web_taper", 0.005, 0.03, 0.014),
-            Range("length_removed", 0.1, 8.0, 2.0, share_of="diameter"),
+            Range("length_removed", 0.1, 7.0, 2.0, share_of="diameter"),
             Range("chisel_edge_angle", 100.0, 145.0, 125.0),
             Range("web_ratio_limit", 0.12, 0.35, 0.18),
         ),

@@ -16,14 +16,12 @@ REGRIND = Explorer(
         Slider("lip_relief", 4.0, 24.0, 12.0, 0.5),
         Slider("chip_depth", 0.0, 0.08, 0.2, 0.001, share_of="diameter"),
     ),
-    relations=("point_height",),
-    worked=("point_height",),
-    table=("diameter", "point_angle", "point_height", "new_point_angle", "wear_land", "lip_relief", "chip_depth"),
+    relations=("stock_for_wear_land",),
+    worked=("stock_for_wear_land",),
+    table=("diameter", "point_angle", "new_point_angle", "wear_land", "lip_relief", "stock", "chip_depth"),
     scenes=("regrind",),
     summary=(
-        Sentence(
-            "From {point_angle} to {new_point_angle}, a wear land of {wear_land} at {lip_relief}, "
-            "a chip {chip_depth} deep: the drawing says what comes off tip and corners."
-        ),
+        Sentence("From {point_angle} to {new_point_angle}. A wear land of {wear_land} alone asks for {stock}; "),
+        Sentence("the drawing tells what comes off tip and corners, and for which fault."),
     ),
 )

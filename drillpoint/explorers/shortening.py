@@ -12,7 +12,7 @@ SHORTENING = Explorer(
         Slider("diameter", 1.0, 40.0, 10.0, 0.1),
         Slider("web", 0.08, 0.25, 1.5, 0.002, share_of="diameter"),
         Slider("web_taper", 0.005, 0.03, 0.014, 0.0005),
-        Slider("length_removed", 0.1, 8.0, 20.0, 0.05, share_of="diameter"),
+        Slider("length_removed", 0.1, 7.0, 20.0, 0.05, share_of="diameter"),
         Slider("chisel_edge_angle", 100.0, 145.0, 125.0, 0.5),
         Slider("web_ratio_limit", 0.12, 0.35, 0.18, 0.005),
     ),
