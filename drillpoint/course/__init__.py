@@ -15,6 +15,7 @@ _HOMES = {
     "Verdict": "judging",
     "answer": "desk",
     "ask": "practice",
+    "go_on": "desk",
     "hand_in": "desk",
     "judge": "practice",
     "read_formula": "formula",

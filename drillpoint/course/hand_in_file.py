@@ -1,11 +1,12 @@
-"""The hand-in: one small JSON file of data, never code. Written by a student's notebook, read by the marking.
+"""The hand-in: one small JSON file of data, never code. Written by a student's notebook or page, read by the marking.
 
     {"format": "drillpoint hand-in", "format_version": 1, "course": "...", "set": "lips", "version": 2,
      "student": "s07", "answers": [{"task": "lip-length", "typed": "5.15 mm", "time": "..."}], "time": "...",
      "digest": "SHA-256 of all the rest"}
 
-The digest shows that a file was altered after it was made, by hand or by a bad transfer. It is not a secret
-signature: someone who sets out to forge a file can compute it too.
+A task has more than one answer where two sittings were put together: the last one counts, the others are there to be
+reported. The digest shows that a file was altered after it was made, by hand or by a bad transfer. It is not a secret
+signature: someone who sets out to forge a file can compute it too. `docs/hand-in.schema.json` states the format.
 """
 
 from __future__ import annotations
@@ -15,7 +16,7 @@ import json
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from drillpoint.errors import InstructorError
 
@@ -23,8 +24,10 @@ FORMAT = "drillpoint hand-in"
 FORMAT_VERSION = 1
 LARGEST_FILE = 200_000
 MOST_ANSWERS = 500
-LONGEST_TYPED = 1000
+LONGEST_TYPED = 4000
 LONGEST_NAME = 200
+KEPT_EARLIER = 3
+"""Answers of earlier sittings that are kept beside the one that counts, for each task."""
 _KEYS = frozenset({"format", "format_version", "course", "set", "version", "student", "answers", "time", "digest"})
 _ANSWER_KEYS = frozenset({"task", "typed", "time"})
 
@@ -54,6 +57,74 @@ class HandIn:
     time: str
     digest: str
     intact: bool = True
+
+
+@frozen
+class Difference:
+    """Two sittings answered the same task differently: the answer that counts, and the one that does not."""
+
+    task: str
+    counts: str
+    earlier: str
+
+
+def put_answer(records: Sequence[AnswerRecord], new: AnswerRecord) -> tuple[AnswerRecord, ...]:
+    """Put a new answer in the place of the one that counted so far; what earlier sittings left stays."""
+    before = last_answers(records).get(new.task)
+    if before is not None and before.time > new.time:
+        # A clock that was set back must not let an older answer count.
+        new = evolve(new, time=before.time)
+    return (*(record for record in records if record is not before), new)
+
+
+def last_answers(records: Sequence[AnswerRecord]) -> dict[str, AnswerRecord]:
+    """The answer to each task that counts: the last one."""
+    return {record.task: record for record in records}
+
+
+def put_together(
+    here: Sequence[AnswerRecord], there: Sequence[AnswerRecord]
+) -> tuple[tuple[AnswerRecord, ...], tuple[Difference, ...]]:
+    """Put two sittings together, in the order of time, and say where they differ. Nothing is thrown away in silence."""
+    latest: dict[tuple[str, str], AnswerRecord] = {}
+    for record in (*there, *here):
+        known = latest.get((record.task, record.typed))
+        if known is None or record.time > known.time:
+            latest[record.task, record.typed] = record
+    own, theirs = last_answers(here), last_answers(there)
+
+    def order(record: AnswerRecord) -> tuple[str, bool, str]:
+        # Of two answers given in the same second, the one on this machine counts.
+        is_own = record.task in own and own[record.task].typed == record.typed
+        return record.time, is_own, record.typed
+
+    records = sorted(latest.values(), key=order)
+    counting = last_answers(records)
+    differences = []
+    for task, record in own.items():
+        if task in theirs and theirs[task].typed != record.typed:
+            counts = counting[task].typed
+            earlier = theirs[task].typed if record.typed == counts else record.typed
+            differences.append(Difference(task, counts, earlier))
+    return _few(records), tuple(differences)
+
+
+def _few(records: Sequence[AnswerRecord]) -> tuple[AnswerRecord, ...]:
+    """The answers that count, and the last few before each of them, so that a file never grows without bounds."""
+    left = {record.task: KEPT_EARLIER + 1 for record in records}
+    kept = []
+    for record in reversed(records):
+        left[record.task] -= 1
+        if left[record.task] >= 0:
+            kept.append(record)
+    return tuple(reversed(kept))
+
+
+def receipt_of(data: bytes, boxes: int) -> str:
+    """The receipt for a hand-in that was written: how many answers, when, and a short code for its content."""
+    content = json.loads(data)
+    count = len({answer["task"] for answer in content["answers"]})
+    return f"{count} of {boxes} answers, {content['time']}, code {short_digest(content['digest'])}"
 
 
 def digest_of(content: Mapping[str, Any]) -> str:
@@ -188,8 +259,8 @@ def _small_integer(digits: str) -> int:
 def _no_doubles(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     content = dict(pairs)
     if len(content) != len(pairs):
-        keys = [key for key, _ in pairs]
-        doubled = next(key for key in keys if keys.count(key) > 1)
+        seen: set[str] = set()
+        doubled = next(key for key, _ in pairs if key in seen or seen.add(key))  # type: ignore[func-returns-value]
         raise HandInProblem(f"it holds the entry {_short(doubled)} twice")
     return content
 

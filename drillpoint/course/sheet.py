@@ -10,9 +10,10 @@ from typing import Any
 
 from drillpoint.course.answer_form import AnswerForm
 from drillpoint.course.exercise import ExerciseSet
+from drillpoint.course.picturing import pictures_of
 from drillpoint.course.roster import Student
 from drillpoint.course.safe_file import write_safely
-from drillpoint.course.variant import Question, Variants
+from drillpoint.course.variant import Box, Question, Variants
 from drillpoint.errors import InstructorError
 
 FORMAT = "drillpoint sheet"
@@ -44,9 +45,16 @@ def sheet_description(exercise_set: ExerciseSet, student: Student, questions: li
         "version": exercise_set.version,
         "student": student.id,
         "tasks": [
-            {"id": q.task.id, "number": q.number, "title": q.task.title, **_form_entry(q.form)} for q in questions
+            {"id": box.key, "number": box_number(question, box), "title": question.task.title, **_form_entry(box.form)}
+            for question in questions
+            for box in question.boxes
         ],
     }
+
+
+def box_number(question: Question, box: Box) -> str:
+    """What a box is called on the sheet: the number of its task, or `3.web` for a part."""
+    return f"{question.number}.{box.label}" if box.label else str(question.number)
 
 
 def _form_entry(form: AnswerForm) -> dict[str, Any]:
@@ -74,12 +82,12 @@ def sheet_notebook(exercise_set: ExerciseSet, student: Student, questions: list[
         _code("status", f'from drillpoint.course import status\n\nstatus("{name}")'),
     ]
     for question in questions:
-        number = question.number
-        cells.append(_markdown(f"task-{number}", question_markdown(question)))
-        comment = f'# or write it here:  answer("{name}/{number}", "{question.form.example}")'
-        cells.append(
-            _code(f"answer-{number}", f'from drillpoint.course import answer\n\nanswer("{name}/{number}")  {comment}')
-        )
+        cells.append(_markdown(f"task-{question.number}", question_markdown(question)))
+        for box in question.boxes:
+            number = box_number(question, box)
+            comment = f'# or write it here:  answer("{name}/{number}", "{box.form.example}")'
+            call = f'from drillpoint.course import answer\n\nanswer("{name}/{number}")  {comment}'
+            cells.append(_code(f"answer-{number.replace('.', '-')}", call))
     cells.append(_markdown("hand-in", "## Hand in\n\nRun this cell. It writes one small file and prints a receipt. "
                            "Nothing is sent anywhere: give the file to your instructor."))  # fmt: skip
     cells.append(_code("hand-in-cell", f'from drillpoint.course import hand_in\n\nhand_in("{name}")'))
@@ -98,32 +106,33 @@ def question_markdown(question: Question) -> str:
         f"## Task {question.number} · {escape_markdown(question.task.title)}",
         escape_markdown(question.text),
     ]
-    if question.task.figure is not None:
-        svg, alt = question_figure(question)
-        encoded = base64.b64encode(svg.encode("utf-8")).decode("ascii")
-        parts.append(f"![{escape_markdown(alt)}](data:image/svg+xml;base64,{encoded})")
-    if question.options:
-        letters = zip(question.form.letters, question.options, strict=True)
-        parts.append("\n".join(f"- **{letter}** — {shown}" for letter, (shown, _) in letters))
-    parts.append(f"**{escape_markdown(question.asks)}**")
-    parts += [
+    for picture in pictures_of(question):
+        encoded = base64.b64encode(picture.svg.encode("utf-8")).decode("ascii")
+        parts.append(f"![{escape_markdown(picture.alt)}](data:image/svg+xml;base64,{encoded})")
+    hints = [
         f"<details><summary>Hint {n}</summary>{html.escape(hint)}</details>"
         for n, hint in enumerate(question.task.hints, start=1)
     ]
-    parts.append(f"Answer {question.number} ({escape_markdown(question.form.beside)}): {_LINE}")
+    for box in question.boxes:
+        if box.label:
+            parts.append(f"**{box_number(question, box)}** · {escape_markdown(box.text)}")
+        if box.choices:
+            parts.append("\n".join(f"- **{letter}** — {escape_markdown(shown)}" for letter, shown in box.choices))
+        parts.append(f"**{escape_markdown(box.asks)}**")
+        if not box.label:
+            parts += hints
+        parts.append(f"Answer {box_number(question, box)} ({escape_markdown(box.form.beside)}): {_LINE}")
+    if question.boxes[0].label:
+        parts += hints
     return "\n\n".join(parts)
 
 
 def question_figure(question: Question) -> tuple[str, str]:
     """Draw a task's figure with its numbers: the SVG, and the sentence that takes its place."""
-    from drillpoint.drawing import draw
-
-    figure = question.task.figure
-    if figure is None:
+    pictures = pictures_of(question)
+    if not pictures:
         raise InstructorError(f"task {question.task.id} has no drawing")
-    values = {name: given.value for name, given in question.numbers.givens.items()}
-    picture = draw(figure.view, units="mm", hide=figure.hide, **values)
-    return picture.svg, picture.alt
+    return pictures[0].svg, pictures[0].alt
 
 
 def write_sheet(exercise_set: ExerciseSet, variants: Variants, student: Student, folder: Path) -> Path:

@@ -24,14 +24,30 @@ def test_typing_saves_and_says_how_it_was_read(folder):
     assert 'role="status"' in line.value
 
 
-def test_the_button_saves_too_and_an_empty_box_changes_nothing(folder):
-    row, line = answer("1", folder=folder).children
+def test_the_button_saves_too(folder):
+    row, _ = answer("1", folder=folder).children
     box, button = row.children
     box.value = "3"
     button.click()
-    box.value = ""
-    assert "nothing has changed" in line.value
     assert open_desk("lips", folder).answers()["point-height"].typed == "3"
+
+
+def test_what_the_box_shows_is_what_is_saved_also_when_it_is_emptied(folder):
+    row, line = answer("1", folder=folder).children
+    box = row.children[0]
+    for shown in ("3", "3.01", "", "3,02"):
+        box.value = shown
+        saved = open_desk("lips", folder).answers().get("point-height")
+        assert (saved.typed if saved else "") == shown
+    box.value = ""
+    assert "It counts as not answered" in line.value
+
+
+def test_where_widgets_cannot_be_shown_words_stand_in_their_place(folder):
+    shown = answer("1", folder=folder)._repr_mimebundle_()
+    assert shown["text/plain"].startswith("The answer box cannot be shown here.")
+    assert 'answer("lips/1", "12.3 mm")' in shown["text/plain"]
+    assert "application/vnd.jupyter.widget-view+json" in shown
 
 
 def test_the_box_shows_what_is_saved(folder):

@@ -1,11 +1,15 @@
 """Answering on a student's machine."""
 
 import json
+import os
+import subprocess
+import sys
 from datetime import UTC, datetime
+from pathlib import Path
 
 import pytest
 
-from drillpoint.course import answer, hand_in, status
+from drillpoint.course import answer, go_on, hand_in, status
 from drillpoint.course.desk import open_desk
 from drillpoint.course.hand_in_file import read_hand_in
 from drillpoint.errors import LearnerError
@@ -62,11 +66,11 @@ def test_what_cannot_be_read_is_saved_and_the_place_is_shown(folder, capsys):
 
 def test_from_answer_to_receipt(folder, capsys):
     status(folder=folder)
-    assert capsys.readouterr().out == "0 of 10 tasks answered.\n"
+    assert capsys.readouterr().out == "0 of 10 answers given.\n"
     answer("1", "3 mm", folder=folder)
     capsys.readouterr()
     status("lips", folder=folder)
-    assert capsys.readouterr().out == "1 of 10 tasks answered. Saved on this machine, not yet handed in.\n"
+    assert capsys.readouterr().out == "1 of 10 answers given. Saved on this machine, not yet handed in.\n"
     hand_in("lips", folder=folder)
     receipt = capsys.readouterr().out
     assert "1 of 10 answers" in receipt
@@ -155,7 +159,7 @@ def test_odd_answers_are_saved_as_given(folder, typed):
 
 
 def test_an_endless_answer_is_refused(folder):
-    with pytest.raises(LearnerError, match="longer than 1000"):
+    with pytest.raises(LearnerError, match="longer than 4000"):
         answer("1", "9" * 1_000_000, folder=folder)
 
 
@@ -167,3 +171,79 @@ def test_the_hand_in_is_the_same_for_the_same_answers(folder):
     first = (folder / "lips-s07.hand-in.json").read_bytes()
     desk.hand_in(NOON)
     assert (folder / "lips-s07.hand-in.json").read_bytes() == first
+
+
+def test_going_on_with_a_file_from_another_sitting_counts_the_last_answers_and_tells_both(make_sheet, tmp_path, capsys):
+    folder = make_sheet("s07")
+    desk = open_desk("lips", folder)
+    desk.give("1", "3", NOON)
+    desk.give("2", "7/8", NOON)
+    desk.hand_in(NOON)
+    stick = tmp_path / "stick.json"
+    stick.write_bytes(desk.hand_in_file.read_bytes())
+    desk.answers_file.unlink()  # another computer
+    desk.give("2", "0.8", NOON.replace(hour=13))
+    desk.give("3", "5.15", NOON.replace(hour=13))
+    go_on(stick, folder=folder)
+    said = capsys.readouterr().out
+    assert "Taken up from stick.json: answers 1." in said
+    assert "Task 2 was answered twice: “0.8” is the later one and counts, earlier “7/8”." in said
+    assert "3 of 10 answers given." in said
+    assert saved_counting(folder) == {"point-height": "3", "point-height-inch": "0.8", "lip-length": "5.15"}
+    assert "3 of 10 answers" in desk.hand_in(NOON.replace(hour=14))
+    handed = read_hand_in(desk.hand_in_file.read_bytes()).answers
+    assert [(a.task, a.typed) for a in handed] == [
+        ("point-height", "3"), ("point-height-inch", "7/8"), ("point-height-inch", "0.8"), ("lip-length", "5.15"),
+    ]  # fmt: skip
+
+
+def saved_counting(folder):
+    return {task: record.typed for task, record in open_desk("lips", folder).answers().items()}
+
+
+@pytest.mark.parametrize(
+    ("student", "changed", "says"),
+    [
+        ("s08", {}, "it is the file of s08, and this is the sheet of s07"),
+        ("s07", {"version": 1}, "it answers version 1 of the set"),
+        ("s07", {"set": "holes"}, "it belongs to the set holes"),
+        ("s07", {"answers": 5}, "its answers are not a list"),
+    ],
+)
+def test_a_file_that_is_not_of_this_sheet_is_not_taken_up(make_sheet, student, changed, says):
+    other, folder = open_desk("lips", make_sheet(student)), make_sheet("s07")
+    other.give("1", "9", NOON)
+    other.hand_in(NOON)
+    content = json.loads(other.hand_in_file.read_text()) | changed
+    other.hand_in_file.write_text(json.dumps(content))
+    before = (folder / "lips.answers.json").read_bytes() if (folder / "lips.answers.json").exists() else b""
+    with pytest.raises(LearnerError, match=says):
+        go_on(other.hand_in_file, folder=folder)
+    after = (folder / "lips.answers.json").read_bytes() if (folder / "lips.answers.json").exists() else b""
+    assert after == before
+
+
+def test_an_answer_that_was_taken_back_is_not_handed_in(folder, capsys):
+    answer("1", "3", folder=folder)
+    answer("2", "7/8", folder=folder)
+    answer("1", " ", folder=folder)
+    assert "It counts as not answered" in capsys.readouterr().out
+    hand_in(folder=folder)
+    assert "Not answered: task 1, 3" in capsys.readouterr().out
+    handed = read_hand_in((folder / "lips-s07.hand-in.json").read_bytes())
+    assert [a.task for a in handed.answers] == ["point-height-inch"]
+
+
+def test_killing_the_process_at_any_moment_loses_nothing_that_was_saved(folder):
+    """200 processes that save as fast as they can are killed, each at another moment."""
+    if not hasattr(os, "fork"):
+        pytest.skip("this system cannot fork; a process for each kill would take minutes")
+    here = Path(__file__)
+    done = subprocess.run(
+        [sys.executable, here.with_name("killed_while_saving.py"), folder, "200"],
+        capture_output=True, text=True, check=False, env={**os.environ, "PYTHONPATH": str(here.parents[2])},
+    )  # fmt: skip
+    assert done.returncode == 0, done.stderr
+    kills, lost, halfway = map(int, done.stdout.split())
+    assert (kills, lost) == (200, 0)
+    assert halfway > 0, "no kill met a save half-way: this would prove nothing"

@@ -1,18 +1,27 @@
 """The hand-in file: written, read, and refused if it is anything else."""
 
 import json
+from pathlib import Path
 
+import jsonschema
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from drillpoint.course.hand_in_file import (
+    FORMAT_VERSION,
     LARGEST_FILE,
+    MOST_ANSWERS,
     AnswerRecord,
+    Difference,
     HandInProblem,
     digest_of,
     hand_in_bytes,
+    last_answers,
+    put_answer,
+    put_together,
     read_hand_in,
+    receipt_of,
     short_digest,
 )
 
@@ -131,3 +140,80 @@ def test_a_changed_byte_never_goes_unseen(place, byte):
     except HandInProblem:
         return
     assert not hand_in.intact or json.loads(data) == json.loads(GOOD)
+
+
+def record(task, typed, minute):
+    return AnswerRecord(task, typed, f"2026-03-12T18:{minute:02}:00Z")
+
+
+def test_two_sittings_are_put_together_and_the_last_answer_to_each_task_counts():
+    school = (record("a", "1", 1), record("b", "2", 2), record("c", "3", 3))
+    home = (record("b", "2.1", 30), record("d", "4", 31))
+    records, differences = put_together(school, home)
+    assert {task: one.typed for task, one in last_answers(records).items()} == {
+        "a": "1",
+        "b": "2.1",
+        "c": "3",
+        "d": "4",
+    }
+    assert differences == (Difference("b", "2.1", "2"),)
+    assert records.index(school[1]) < records.index(home[0]), "the earlier answer stays, to be reported"
+    assert set(put_together(home, school)[0]) == set(records)
+
+
+RECORDS = st.lists(st.builds(record, st.sampled_from("abc"), st.sampled_from("12"), st.integers(0, 9)), max_size=8)
+
+
+@given(RECORDS, RECORDS)
+def test_putting_together_loses_no_task_and_doing_it_again_changes_nothing(here, there):
+    here, there = (put_together((), records)[0] for records in (here, there))
+    records, differences = put_together(here, there)
+    assert {r.task for r in records} == {r.task for r in (*here, *there)}
+    for again in (there, here):
+        assert set(put_together(records, again)[0]) == set(records)
+        assert last_answers(put_together(records, again)[0]) == last_answers(records)
+    for one in differences:
+        assert {one.counts, one.earlier} == {last_answers(here)[one.task].typed, last_answers(there)[one.task].typed}
+        assert last_answers(records)[one.task].typed == one.counts
+        assert any((r.task, r.typed) == (one.task, one.earlier) for r in records)
+
+
+def test_many_sittings_do_not_grow_without_bounds():
+    records = ()
+    for minute in range(50):
+        records, _ = put_together(records, (record("a", str(minute), minute),))
+    assert [one.typed for one in records] == ["46", "47", "48", "49"]
+
+
+def test_a_clock_that_was_set_back_does_not_let_an_older_answer_count():
+    records = put_answer((record("a", "old", 40),), record("a", "new", 5))
+    assert [one.typed for one in records] == ["new"]
+    assert last_answers(put_together(records, (record("a", "old", 40),))[0])["a"].typed == "new"
+
+
+def test_the_receipt_counts_tasks_and_shows_the_code():
+    twice = [*ANSWERS, AnswerRecord("height", "3", "2026-03-12T18:02:00Z")]
+    data = hand_in_bytes("Class", "lips", 2, "s07", twice, "2026-03-12T19:00:00Z")
+    code = short_digest(json.loads(data)["digest"])
+    assert receipt_of(data, 10) == f"2 of 10 answers, 2026-03-12T19:00:00Z, code {code}"
+
+
+SCHEMA = json.loads((Path(__file__).parents[2] / "docs" / "hand-in.schema.json").read_text(encoding="utf-8"))
+
+
+def test_the_published_schema_takes_what_is_written():
+    jsonschema.Draft202012Validator.check_schema(SCHEMA)
+    jsonschema.validate(json.loads(GOOD), SCHEMA)
+    limits = SCHEMA["properties"]["answers"]
+    assert limits["maxItems"] == MOST_ANSWERS
+    assert SCHEMA["properties"]["format_version"]["const"] == FORMAT_VERSION
+
+
+@pytest.mark.parametrize(
+    "name",
+    ["student as number", "answers as table", "answer short", "typed as number", "many answers", "something more",
+     "newer format", "version as text", "long student", "list", "other JSON", "saved answers"],
+)  # fmt: skip
+def test_the_published_schema_refuses_what_reading_refuses(name):
+    with pytest.raises(jsonschema.ValidationError):
+        jsonschema.validate(json.loads(PROBLEMS[name][0]), SCHEMA)
