@@ -16,7 +16,7 @@ MOST_DIGITS = 20
 VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞"
 DIGIT_ALIKE = {"O": "0", "o": "0", "l": "1", "I": "1"}
 _RAISED = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁺", "0123456789-+")
-_NUMERAL = re.compile(
+NUMERAL = re.compile(
     rf"""(?P<whole>[0-9]+)(?:\ +|-)(?P<top>[0-9]+)\ */\ *(?P<bottom>[0-9]+)
       | (?P<numerator>[0-9]+)\ */\ *(?P<denominator>[0-9]+)
       | (?:(?P<before>[0-9]+)[ -]?)?(?P<vulgar>[{VULGAR}])
@@ -28,7 +28,7 @@ _NUMERAL = re.compile(
     """,
     re.VERBOSE,
 )
-_THOUSANDS = re.compile(r"[1-9][0-9]{0,2},[0-9]{3}")
+THOUSANDS = re.compile(r"[1-9][0-9]{0,2},[0-9]{3}")
 
 
 @frozen
@@ -52,12 +52,12 @@ class Numeral:
 
 def begins_at(plain: str, start: int) -> bool:
     """Say whether a number begins here."""
-    return _NUMERAL.match(plain, start) is not None
+    return NUMERAL.match(plain, start) is not None
 
 
 def numeral_at(plain: str, start: int) -> Numeral:
     """Read the number that begins here, or say why it has no single meaning (Unreadable)."""
-    match = _NUMERAL.match(plain, start)
+    match = NUMERAL.match(plain, start)
     if match is None:
         raise Unreadable(_no_number(plain, start), start)
     end = match.end()
@@ -75,7 +75,7 @@ def is_plain(number: str) -> bool:
 
 def two_readings(decimal: str) -> str:
     """Say why a comma has two meanings: 1,234 is 1234 to some and 1.234 to others. Empty if it has one."""
-    if not _THOUSANDS.fullmatch(decimal):
+    if not THOUSANDS.fullmatch(decimal):
         return ""
     whole, part = decimal.split(",")
     return f"The comma can be read in two ways: write {whole}{part} or {whole}.{part}."

@@ -160,12 +160,13 @@ PARTS: Mapping[str, tuple[Part, ...]] = MappingProxyType(
         "min": (Part("s", 60, 60, ("s", *_SPELLINGS["s"]), "seconds", "1 min 30 s"),),
     }
 )
-_CLOSE = frozenset(("", "°", "%", "′", "″"))
+CLOSE = frozenset(("", "°", "%", "′", "″"))
+"""Units that stand close behind their number."""
 
 
 def with_unit(number: str, unit: str) -> str:
     """Put a unit behind a number as print does: `5.15 mm`, `59°`, `0.15`."""
-    return f"{number}{unit}" if unit in _CLOSE else f"{number} {unit}"
+    return f"{number}{unit}" if unit in CLOSE else f"{number} {unit}"
 
 
 def unit_and_factor(unit: str) -> tuple[str, float]:
@@ -184,7 +185,7 @@ def known_unit(unit: str) -> str:
             f"unit {unit!r} is not known; a box can ask for {in_words(tuple(filter(None, UNITS)), 'or')}, "
             "or for a plain number ('')"
         )
-    return _spelt()[(match.lastindex or 0) - 1][0]
+    return spellings()[(match.lastindex or 0) - 1][0]
 
 
 def units_of(kind: str) -> tuple[str, ...]:
@@ -195,7 +196,7 @@ def units_of(kind: str) -> tuple[str, ...]:
 def unit_at(text: str, place: int) -> tuple[str, int] | None:
     """Find the longest unit spelt at `place`: its name and where it ends, or None."""
     match = _unit_pattern().match(text, place)
-    return None if match is None else (_spelt()[(match.lastindex or 0) - 1][0], match.end())
+    return None if match is None else (spellings()[(match.lastindex or 0) - 1][0], match.end())
 
 
 def part_at(text: str, place: int, part: Part) -> int | None:
@@ -210,7 +211,7 @@ def in_words(names: tuple[str, ...], last: str) -> str:
 
 
 @cache
-def _spelt() -> tuple[tuple[str, str], ...]:
+def spellings() -> tuple[tuple[str, str], ...]:
     """Every unit with each of its spellings, the longest first, so that N/mm² is not read as N."""
     pairs = [(unit, word) for unit in UNITS if unit for word in (unit.replace("-", "·"), *_SPELLINGS.get(unit, ()))]
     return tuple(sorted(pairs, key=lambda pair: -len(pair[1])))
@@ -218,12 +219,12 @@ def _spelt() -> tuple[tuple[str, str], ...]:
 
 @cache
 def _unit_pattern() -> re.Pattern[str]:
-    return _pattern("|".join(f"({_as_pattern(word)})" for _, word in _spelt()))
+    return _pattern("|".join(f"({as_pattern(word)})" for _, word in spellings()))
 
 
 @cache
 def _part_pattern(spellings: tuple[str, ...]) -> re.Pattern[str]:
-    return _pattern("|".join(_as_pattern(word) for word in sorted(spellings, key=len, reverse=True)))
+    return _pattern("|".join(as_pattern(word) for word in sorted(spellings, key=len, reverse=True)))
 
 
 def _pattern(alternatives: str) -> re.Pattern[str]:
@@ -231,7 +232,7 @@ def _pattern(alternatives: str) -> re.Pattern[str]:
     return re.compile(rf"(?ai:{alternatives})(?![^\W\d_])")
 
 
-def _as_pattern(word: str) -> str:
+def as_pattern(word: str) -> str:
     """A spelling as a pattern, with the freedoms of writing it."""
     made = ""
     for piece in re.findall(r"[^\W\d_]+|.", word):
