@@ -7,6 +7,7 @@ import re
 from attrs import frozen
 
 from drillpoint.course.formula import Formula, read_formula
+from drillpoint.course.formula_grammar import USUAL_FUNCTIONS
 from drillpoint.course.reading import LONGEST_TEXT, Reading, ReadingError, read_number, with_unit
 
 _YES_OR_NO = re.compile(r"\s*(yes|no|y|n)(?![^\W_])[\s,;:]*", re.IGNORECASE)
@@ -29,8 +30,8 @@ class Answer:
 class AnswerForm:
     """The kind of answer a box takes, with the unit beside it, its names or its letters.
 
-    The kinds: `number`, `judgement` (yes or no with a number), `formula`, `choice` (a letter) and `text` (sentences, which
-    the instructor reads).
+    The kinds: `number`, `judgement` (yes or no with a number), `formula`, `choice` (a letter) and `text` (sentences,
+    which the instructor reads).
     """
 
     kind: str
@@ -38,6 +39,8 @@ class AnswerForm:
     names: tuple[str, ...] = ()
     symbol: str = ""
     letters: str = ""
+    functions: tuple[str, ...] = ()
+    """For a formula: the functions it may use, if not the usual ones."""
 
     @property
     def beside(self) -> str:
@@ -66,7 +69,7 @@ class AnswerForm:
     def read(self, typed: str) -> Answer:
         """Read what was typed, or refuse it with ReadingError."""
         if self.kind == "formula":
-            formula = read_formula(typed, self.names, result=self.symbol)
+            formula = read_formula(typed, self.names, result=self.symbol, functions=self.functions or USUAL_FUNCTIONS)
             return Answer(formula.echo, formula=formula)
         if self.kind == "choice":
             return self._letter(typed)

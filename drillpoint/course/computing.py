@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Mapping
 from functools import lru_cache
 
 from drillpoint.course.exercise import Task
-from drillpoint.errors import DrillpointError, InstructorError
+from drillpoint.errors import DrillpointError, InstructorError, MissingGiven, UnknownGiven
 from drillpoint.quantities import QUANTITIES
+from drillpoint.relation import Relation
 from drillpoint.relation.calling import plan
 from drillpoint.relations import BOOK
 
@@ -20,6 +21,27 @@ def taken_by(task: Task, values: Mapping[str, float]) -> dict[str, float]:
     """Leave out the givens that are only printed or drawn."""
     shown_only = {given.name for given in task.givens if given.shown_only}
     return {name: value for name, value in values.items() if name not in shown_only}
+
+
+def needed(relation: Relation, names: Collection[str], wanted: Collection[str] = ()) -> tuple[str, ...]:
+    """Which of these quantities the relation takes: those in `wanted`, its own givens, and no more than it needs.
+
+    Raises MissingGiven or UnknownGiven when they do not lead to it.
+    """
+    taken = {name for name in names if name in relation.accepts}
+    # What can be done without goes, roundabout givens first.
+    for name in sorted(taken - set(wanted), key=lambda name: (name in relation.givens, name)):
+        try:
+            plan(relation, frozenset(taken - {name}))
+        except MissingGiven:
+            continue
+        except UnknownGiven:
+            # Something else is still said twice.
+            taken.discard(name)
+        else:
+            taken.discard(name)
+    plan(relation, frozenset(taken))
+    return tuple(name for name in names if name in taken)
 
 
 def right_value(task: Task, values: Mapping[str, float]) -> float:

@@ -33,6 +33,8 @@ class Given:
     """A share is rounded to whole steps, so that it is a number one can print on a drawing."""
     shown_only: bool = False
     """Printed or drawn, but not put into the relation (the diameter of a drawing that asks for the chisel edge)."""
+    reading_error: float = 0.0
+    """How far off it may be read, in the library's unit; the tolerance of the answer grows by what that makes."""
 
 
 @frozen
@@ -61,8 +63,60 @@ class Figure:
 
 
 @frozen
+class Statement:
+    """A sentence to choose. It is true where the formula `holds` is above 0; `answer` there is the relation's value."""
+
+    name: str
+    text: str
+    holds: str
+    says: str
+
+
+@frozen
+class Entered:
+    """A quantity that the student chooses, in a plan or on an explorer; `example` is a formula for one that does."""
+
+    name: str
+    unit: str
+    decimals: int
+    example: str
+
+
+@frozen
+class Requirement:
+    """What a plan has to meet: a relation's value, or a formula's, between limits that are formulas themselves."""
+
+    says: str
+    relation: str = ""
+    formula: str = ""
+    at_least: str = ""
+    at_most: str = ""
+    share: float = 1.0
+
+
+@frozen
+class Diagnosis:
+    """A drill that is ground wrong on purpose: which faults it may have, and which readings are printed."""
+
+    faults: tuple[str, ...]
+    readings: tuple[str, ...]
+    cure: bool = False
+
+
+@frozen
+class Criterion:
+    """One point of the rubric of an open task, and its share of the mark."""
+
+    says: str
+    share: float = 1.0
+
+
+@frozen
 class Task:
-    """One task of a set. See docs/instructor.md for what each entry means."""
+    """One task of a set, or one part of a task. See docs/instructor.md for what each entry means.
+
+    What a kind does not need is empty: a plan has no relation of its own, an open task no tolerance.
+    """
 
     id: str
     kind: str
@@ -82,9 +136,22 @@ class Task:
     """For a formula: symbol -> what it stands for, in terms of the givens."""
     symbol: str = ""
     """For a formula: the symbol of what is asked."""
+    functions: tuple[str, ...] = ()
+    """For a formula: the functions that may be used, if not the usual ones."""
     at_least: float | None = None
     at_most: float | None = None
     figure: Figure | None = None
+    parts: tuple[Task, ...] = ()
+    carries: Mapping[str, str] = field(factory=dict)
+    """For a part: the quantity that an earlier part gives -> the id of that part."""
+    statements: tuple[Statement, ...] = ()
+    enters: tuple[Entered, ...] = ()
+    requirements: tuple[Requirement, ...] = ()
+    explorer: str = ""
+    diagnosis: Diagnosis | None = None
+    rubric: tuple[Criterion, ...] = ()
+    lines: Mapping[str, int] = field(factory=dict, eq=False, repr=False)
+    """Entry -> its line in the file; "" is where the task begins."""
 
 
 @frozen

@@ -5,11 +5,12 @@ from __future__ import annotations
 import html
 from collections.abc import Mapping
 
-from attrs import field, frozen
+from attrs import evolve, field, frozen
 
 from drillpoint.course.answer_form import Answer
 from drillpoint.course.formula import Formula, same_values, values_at
-from drillpoint.course.numbers import Numbers, Wrong
+from drillpoint.course.numbers import Numbers, Wrong, carried
+from drillpoint.course.planning import held_against
 from drillpoint.course.reading import Reading, ReadingError, unit_and_factor
 from drillpoint.course.slips import ROUNDED_EARLY, ROUNDED_EARLY_SAYS, ROUNDING_SHARE
 from drillpoint.course.variant import Question
@@ -17,6 +18,8 @@ from drillpoint.course.variant import Question
 RIGHT, PARTLY, WRONG, UNREADABLE, MISSING = "right", "partly right", "not right", "could not be read", "not answered"
 WAITING = "for the instructor to mark"
 """The state of an open answer: its mark is 0 until the instructor gives one."""
+TAKEN = "taken"
+"""The state of one box of a plan that could be read; the requirements judge all boxes together."""
 NO_SLIP = "It is none of the usual slips; go through the worked line step by step."
 # Half a unit of the last digit typed, so that 8.3 is seen to be the slip 8.32; one digit alone says too little.
 _ENOUGH_DIGITS = 2
@@ -57,8 +60,95 @@ def judge_task(question: Question, typed: Mapping[str, str]) -> Verdict:
 
     Marks are fractions of the task's points. Never raises for anything a person can type.
     """
+    if question.task.enters:
+        return _judge_plan(question, typed)
+    if len(question.boxes) > 1:
+        return _judge_parts(question, typed)
+    if question.parts:
+        question = question.parts[0]
     box = question.boxes[0]
     return judge_answer(question, typed[box.key]) if box.key in typed else missing()
+
+
+def _judge_parts(question: Question, typed: Mapping[str, str]) -> Verdict:
+    """Judge part by part; what an earlier part gave goes into the next as the student got it."""
+    verdicts: dict[str, Verdict] = {}
+    got: dict[str, float] = {}
+    for part in question.parts:
+        if part.key not in typed:
+            verdicts[part.key] = missing()
+            continue
+        verdict = judge_answer(part, typed[part.key])
+        if verdict.mark < 1 and verdict.error is None:
+            verdict = _carried_forward(part, typed[part.key], got) or verdict
+        verdicts[part.key] = verdict
+        if verdict.error is None and (reading := part.form.read(typed[part.key]).reading) is not None:
+            got[part.task.id] = reading.value
+    marks = [verdict.mark for verdict in verdicts.values()]
+    weights = [part.task.points for part in question.parts]
+    mark = sum(m * w for m, w in zip(marks, weights, strict=True)) / (sum(weights) or 1.0)
+    labels = [part.task.id for part in question.parts]
+    message = " ".join(f"{label}: {v.message}" for label, v in zip(labels, verdicts.values(), strict=True))
+    slip = next((verdict.slip for verdict in verdicts.values() if verdict.slip), "")
+    return Verdict(mark, _state_of(mark, list(verdicts.values())), message, slip, parts=verdicts)
+
+
+def _carried_forward(part: Question, typed: str, got: Mapping[str, float]) -> Verdict | None:
+    """Judge a part by the student's own earlier results: a wrong one that is used rightly earns this part."""
+    results = {name: got[source] for name, source in part.task.carries.items() if source in got}
+    numbers = carried(part.task, part.numbers.givens, results) if results else None
+    if numbers is None:
+        return None
+    verdict = judge_answer(evolve(part, numbers=numbers), typed)
+    if verdict.mark == 1:
+        sources = " and ".join(part.task.carries[name] for name in results)
+        return evolve(verdict, message=f"Right with your own result of {sources}, carried forward.")
+    return verdict if verdict.slip and verdict.slip != ROUNDED_EARLY else None
+
+
+def _judge_plan(question: Question, typed: Mapping[str, str]) -> Verdict:
+    """Hold what was chosen against every requirement; each has its line."""
+    given = {box.key: typed[box.key] for box in question.boxes if box.key in typed}
+    if not given:
+        return missing()
+    verdicts: dict[str, Verdict] = {}
+    entered: dict[str, float] = {}
+    for box, rule in zip(question.boxes, question.task.enters, strict=True):
+        if box.key not in given:
+            verdicts[box.key] = missing()
+            continue
+        try:
+            answer = box.form.read(given[box.key])
+        except ReadingError as error:
+            verdicts[box.key] = Verdict(0.0, UNREADABLE, error.reason, error=error)
+            continue
+        if answer.reading is not None:
+            entered[rule.name] = answer.reading.value
+        verdicts[box.key] = Verdict(0.0, TAKEN, "Taken as it stands.", echo=answer.echo)
+    values = {name: value.value for name, value in question.numbers.givens.items()}
+    held = held_against(question.task, values, entered)
+    mark = sum(met.share for met in held if met.met) / sum(met.share for met in held)
+    if question.task.kind == "settings" and mark < 1:
+        mark = 0.0
+    # The boxes share what they earn together.
+    verdicts = {key: evolve(v, mark=mark) if v.state == TAKEN else v for key, v in verdicts.items()}
+    lines = tuple(met.line for met in held)
+    state = _state_of(mark, list(verdicts.values()))
+    if len(question.boxes) == 1:
+        (only,) = verdicts.values()
+        return Verdict(mark, state, " ".join(lines), "", only.echo, only.error, lines=lines)
+    return Verdict(mark, state, " ".join(lines), parts=verdicts, lines=lines)
+
+
+def _state_of(mark: float, verdicts: list[Verdict]) -> str:
+    if mark >= 1 - 1e-12:
+        return RIGHT
+    if mark > 0:
+        return PARTLY
+    states = {verdict.state for verdict in verdicts}
+    if states == {MISSING}:
+        return MISSING
+    return UNREADABLE if UNREADABLE in states and states <= {UNREADABLE, MISSING, TAKEN} else WRONG
 
 
 def judge_answer(question: Question, typed: str) -> Verdict:
@@ -69,6 +159,9 @@ def judge_answer(question: Question, typed: str) -> Verdict:
         return Verdict(0.0, UNREADABLE, error.reason, echo="", error=error)
     if answer.formula is not None:
         return _judge_formula(question, answer.formula, answer)
+    if question.form.kind == "text":
+        lines = tuple(criterion.says for criterion in question.task.rubric)
+        return Verdict(0.0, WAITING, "Your instructor marks this answer.", "", answer.echo, lines=lines)
     if answer.letter:
         slip = question.options[question.form.letters.index(answer.letter)][1]
         return _wrong(slip, answer) if slip else _right(answer)

@@ -10,16 +10,21 @@ from attrs import frozen
 
 from drillpoint.course.computing import right_value, wrong_value
 from drillpoint.course.exercise import GivenValue, Task
+from drillpoint.course.faulty import AMOUNT, FAULT, FaultyDrill, drill_with, fault_options
+from drillpoint.course.filling import filled
 from drillpoint.course.formula import read_formula, same_values, sample_points
+from drillpoint.course.planning import example_of, held_against
 from drillpoint.course.reading import unit_and_factor, with_unit
 from drillpoint.course.slips import SLIPS, Derivation
 from drillpoint.errors import DrillpointError
 from drillpoint.quantities import QUANTITIES
 
-LETTERS = "abcd"
+LETTERS = "abcdefgh"
+_MOST_COMPUTED_OPTIONS = 4
 FEWEST_OPTIONS = 3
 # A slip must lie this many tolerances from the right value, so that neither can pass as the other.
 APART = 2.0
+_DECIDED = 1e-6
 
 
 @frozen
@@ -37,16 +42,21 @@ Option = tuple[str, Wrong | None]
 
 @frozen
 class Numbers:
-    """The numbers of one variant. Values are in the library's units; a formula has one at each sampling point."""
+    """The numbers of one variant. Values are in the library's units; a formula has one at each sampling point.
+
+    `right` of a plan is what the instructor's example enters. A task with parts has the numbers of each in `parts`.
+    """
 
     givens: Mapping[str, GivenValue]
-    right: tuple[float, ...]
-    tolerance: float
-    wrong: tuple[Wrong, ...]
+    right: tuple[float, ...] = ()
+    tolerance: float = 0.0
+    wrong: tuple[Wrong, ...] = ()
     yes: bool | None = None
     options: tuple[Option, ...] = ()
     points: tuple[Mapping[str, float], ...] = ()
     """For a formula: the sampling points, in the symbols a student uses."""
+    parts: tuple[Numbers, ...] = ()
+    drill: FaultyDrill | None = None
 
 
 @frozen
@@ -61,19 +71,108 @@ def numbers_of(task: Task, indices: Sequence[int]) -> Numbers | Unfit:
     if task.kind == "formula":
         return _sampled(task)
     givens = _drawn(task, indices)
+    if task.kind == "parts":
+        return _in_parts(task, givens)
+    if task.kind == "diagnose":
+        return _diagnosed(task, givens)
+    if task.kind in ("plan", "settings"):
+        return _planned(task, givens)
+    if task.kind == "open":
+        return Numbers(givens)
+    return solved(task, givens)
+
+
+def solved(task: Task, givens: Mapping[str, GivenValue]) -> Numbers | Unfit:
+    """Work out one task, or one part, from its givens."""
     values = {name: given.value for name, given in givens.items()}
     try:
         right = right_value(task, values)
     except DrillpointError as error:
         return Unfit(str(error).splitlines()[0])
-    tolerance = _tolerance(task, right)
+    tolerance = _tolerance(task, right, values)
     wrong = tuple(Wrong(name, says, (value,)) for name, says, value in _wrong_values(task, values, right))
     if reason := _too_near(task, right, tolerance, wrong):
         return Unfit(reason)
-    options = _options(task, right, wrong) if task.kind == "choice" else ()
-    if task.kind == "choice" and len(options) < FEWEST_OPTIONS:
-        return Unfit(f"fewer than {FEWEST_OPTIONS} different options")
+    options: tuple[Option, ...] = ()
+    if task.kind == "choice":
+        found = _stated(task, givens, right) if task.statements else _options(task, right, wrong)
+        if isinstance(found, Unfit):
+            return found
+        options = found
     return Numbers(givens, (right,), tolerance, wrong, _is_yes(task, right), options)
+
+
+def carried(task: Task, givens: Mapping[str, GivenValue], results: Mapping[str, float]) -> Numbers | None:
+    """The numbers of a part when results of earlier parts are put in as somebody got them; None if they lead nowhere.
+
+    Nothing is said of how far slips lie apart: these numbers were not handed out.
+    """
+    put_in = dict(givens)
+    for name, value in results.items():
+        put_in[name] = GivenValue(value, QUANTITIES[name].show(value, 4))
+    values = {name: given.value for name, given in put_in.items()}
+    right = wrong_value(task, values)
+    if not math.isfinite(right):
+        return None
+    wrong = tuple(Wrong(name, says, (value,)) for name, says, value in _wrong_values(task, values, right))
+    return Numbers(put_in, (right,), _tolerance(task, right, values), wrong, _is_yes(task, right))
+
+
+def _in_parts(task: Task, givens: Mapping[str, GivenValue]) -> Numbers | Unfit:
+    found: dict[str, Numbers] = {}
+    for part in task.parts:
+        put_in = dict(givens)
+        for name, source in part.carries.items():
+            right = found[source].right[0]
+            put_in[name] = GivenValue(right, QUANTITIES[name].show(right, 4))
+        numbers = solved(part, put_in)
+        if isinstance(numbers, Unfit):
+            return Unfit(f"part {part.id}: {numbers.reason}")
+        found[part.id] = numbers
+    return Numbers(givens, parts=tuple(found.values()))
+
+
+def _planned(task: Task, givens: Mapping[str, GivenValue]) -> Numbers | Unfit:
+    values = {name: given.value for name, given in givens.items()}
+    example = example_of(task, values)
+    for met in held_against(task, values, example):
+        if not met.met:
+            return Unfit(f"the example does not meet a requirement: {met.line}")
+    return Numbers(givens, tuple(example.values()))
+
+
+def _diagnosed(task: Task, givens: Mapping[str, GivenValue]) -> Numbers | Unfit:
+    if task.diagnosis is None:
+        raise TypeError(f"task {task.id} has no drill to diagnose")
+    drill = drill_with(
+        givens[FAULT].shown, givens[AMOUNT].value, givens["diameter"].value, tuple(task.diagnosis.readings)
+    )
+    if isinstance(drill, str):
+        return Unfit(drill)
+    names, cures = fault_options(task.diagnosis.faults, drill.fault)
+    parts = [Numbers(givens, options=tuple((shown, _mistaken(other)) for shown, other in names))]
+    if task.diagnosis.cure:
+        parts.append(Numbers(givens, options=tuple((shown, _mistaken(other)) for shown, other in cures)))
+    return Numbers(givens, parts=tuple(parts), drill=drill)
+
+
+def _mistaken(told: tuple[str, str] | None) -> Wrong | None:
+    return None if told is None else Wrong(told[0], told[1], ())
+
+
+def _stated(task: Task, givens: Mapping[str, GivenValue], right: float) -> tuple[Option, ...] | Unfit:
+    """Sentences to choose from; which one is true follows from the numbers."""
+    values = {**{name: given.value for name, given in givens.items()}, "answer": right}
+    options: list[Option] = []
+    for statement in task.statements:
+        holds = read_formula(statement.holds, tuple(values)).at(values)
+        # So near to 0 that the last digits decide is no ground for a judgement.
+        if not abs(holds) > _DECIDED:
+            return Unfit(f"“{statement.name}” can be neither called true nor false")
+        wrong = None if holds > 0 else Wrong(statement.name, statement.says, ())
+        options.append((filled(statement.text, task, givens), wrong))
+    true = sum(wrong is None for _, wrong in options)
+    return tuple(options) if true == 1 else Unfit(f"{true or 'none'} of the statements are true; one should be")
 
 
 def _drawn(task: Task, indices: Sequence[int]) -> dict[str, GivenValue]:
@@ -88,10 +187,23 @@ def _drawn(task: Task, indices: Sequence[int]) -> dict[str, GivenValue]:
     return givens
 
 
-def _tolerance(task: Task, right: float) -> float:
+def _tolerance(task: Task, right: float, values: Mapping[str, float]) -> float:
+    """From the digits asked for, and what the reading errors of the givens make of the answer."""
+    factor = unit_and_factor(task.unit)[1]
+    plain = task.tolerance.last_digit * 10.0**-task.decimals * factor
     if task.tolerance.percent:
-        return abs(right) * task.tolerance.percent / 100
-    return task.tolerance.last_digit * 10.0**-task.decimals * unit_and_factor(task.unit)[1]
+        plain = abs(right) * task.tolerance.percent / 100
+    errors = [(given.name, given.reading_error) for given in task.givens if given.reading_error]
+    moved = 0.0
+    for name, error in errors:
+        either = (wrong_value(task, {**values, name: values[name] + way * error}) for way in (1, -1))
+        moved += max(abs(value - right) for value in either)
+    if not moved or not math.isfinite(moved):
+        return plain
+    # It is printed in the question, so it is rounded up to what can be printed in two figures.
+    total = (plain + moved) / factor
+    place = 10.0 ** (math.floor(math.log10(total)) - 1)
+    return math.ceil(total / place - 1e-9) * place * factor
 
 
 def _too_near(task: Task, right: float, tolerance: float, wrong: Sequence[Wrong]) -> str:
@@ -127,7 +239,7 @@ def _wrong_values(task: Task, values: Mapping[str, float], right: float) -> Iter
                 yield rule.name, says, value
 
 
-def _options(task: Task, right: float, wrong: Sequence[Wrong]) -> tuple[Option, ...]:
+def _options(task: Task, right: float, wrong: Sequence[Wrong]) -> tuple[Option, ...] | Unfit:
     factor = unit_and_factor(task.unit)[1]
 
     def shown(value: float) -> str:
@@ -135,8 +247,10 @@ def _options(task: Task, right: float, wrong: Sequence[Wrong]) -> tuple[Option, 
 
     options: dict[str, Wrong | None] = {shown(right): None}
     for slip in wrong:
-        if len(options) < len(LETTERS) and slip.values[0] > 0:
+        if len(options) < _MOST_COMPUTED_OPTIONS and slip.values[0] > 0:
             options.setdefault(shown(slip.values[0]), slip)
+    if len(options) < FEWEST_OPTIONS:
+        return Unfit(f"fewer than {FEWEST_OPTIONS} different options")
     return tuple(options.items())
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from drillpoint.course.faulty import FaultyDrill
 from drillpoint.course.variant import Question
 from drillpoint.drawing.picture import Picture
 
@@ -10,8 +11,34 @@ def pictures_of(question: Question) -> tuple[Picture, ...]:
     """Draw what a question shows: each with `.svg` and `.alt`, the sentence that takes its place; often none."""
     from drillpoint.drawing import draw
 
+    drill = question.numbers.drill
+    if drill is not None:
+        return (_on_the_bench(question, drill),)
     figure = question.task.figure
     if figure is None:
         return ()
     values = {name: given.value for name, given in question.numbers.givens.items()}
-    return (draw(figure.view, units="mm", hide=figure.hide, **values),)
+    asked = {part.asked for part in (question.task, *question.task.parts)} - {""}
+    # The number asked for is never written on the drawing, whether the file says so or not.
+    hide = {*figure.hide, *(asked & set(shown_by(figure.view)))}
+    return (draw(figure.view, units="mm", hide=hide, **values),)
+
+
+def shown_by(view: str) -> tuple[str, ...]:
+    """The quantities whose numbers a drawing can show."""
+    from drillpoint.drawing.draw import scene
+    from drillpoint.drawing.working import step
+
+    shown = scene(view)
+    return (*shown.needs, *(step(working).result for working in shown.relations))
+
+
+def _on_the_bench(question: Question, drill: FaultyDrill) -> Picture:
+    """The end view of a drill that is ground wrong; only what was read is written on it."""
+    from drillpoint.drawing import draw
+    from drillpoint.drawing.ground_end_view import READ
+
+    inspected = drill.point.inspect()
+    read = {"diameter", *(question.task.diagnosis.readings if question.task.diagnosis else ())}
+    known = [name for name in READ if getattr(inspected, name) is not None]
+    return draw("ground_end_view", drill.point, hide=[name for name in known if name not in read])

@@ -10,9 +10,10 @@ from attrs import frozen
 
 from drillpoint.course import wording
 from drillpoint.course.answer_form import AnswerForm
-from drillpoint.course.exercise import ExerciseSet, Task
+from drillpoint.course.exercise import Entered, ExerciseSet, Task
 from drillpoint.course.numbers import LETTERS, Numbers, Option, Unfit, numbers_of
 from drillpoint.errors import InstructorError
+from drillpoint.quantities import QUANTITIES
 
 MOST_DRAWS = 200
 _CACHED = 4096
@@ -37,26 +38,42 @@ class Box:
 
 @frozen
 class Question:
-    """One task with one student's numbers."""
+    """One task, or one part of it, with one student's numbers."""
 
     task: Task
     number: int
     numbers: Numbers
     form: AnswerForm
-    options: tuple[Option, ...]
+    options: tuple[Option, ...] = ()
+    key: str = ""
+    """What an answer to it is called in a hand-in; empty stands for the id of the task."""
+    parts: tuple[Question, ...] = ()
 
     @property
     def boxes(self) -> tuple[Box, ...]:
         """What is to be typed: one box, or one for each part, in order."""
+        if self.parts:
+            return tuple(box for part in self.parts for box in part.boxes)
+        if self.task.enters:
+            return tuple(self._box_of(entered) for entered in self.task.enters)
         choices = tuple((letter, shown) for letter, (shown, _) in zip(self.form.letters, self.options, strict=True))
-        return (Box(self.task.id, "", "", self.asks, self.form, choices, self.task.points),)
+        label, text = (self.task.id, self.text) if self.key else ("", "")
+        return (Box(self.key or self.task.id, label, text, self.asks, self.form, choices, self.task.points),)
+
+    def _box_of(self, entered: Entered) -> Box:
+        key = f"{self.task.id}.{entered.name.replace('_', '-')}"
+        form = AnswerForm("number", entered.unit)
+        points = self.task.points / len(self.task.enters)
+        return Box(key, QUANTITIES[entered.name].term, "", wording.asks_to_enter(entered), form, (), points)
 
     @property
     def right_values(self) -> Mapping[str, tuple[float, float]]:
         """For each box with one right number: its key, the value in the library's unit, and the tolerance."""
+        if self.parts:
+            return {key: value for part in self.parts for key, value in part.right_values.items()}
         if self.task.kind not in ("number", "judgement"):
             return {}
-        return {self.task.id: (self.numbers.right[0], self.numbers.tolerance)}
+        return {self.key or self.task.id: (self.numbers.right[0], self.numbers.tolerance)}
 
     @property
     def text(self) -> str:
@@ -65,12 +82,14 @@ class Question:
 
     @property
     def asks(self) -> str:
-        """What to give, in which unit, how exactly, and how far off still counts."""
-        return wording.asks_for(self.task)
+        """What to give, in which unit, how exactly, and how far off still counts; empty where each box says it."""
+        return wording.asks_for(self.task, self.numbers)
 
     @property
     def worked(self) -> str:
         """The worked solution, from the relation itself."""
+        if self.task.kind == "parts":
+            return "\n".join(f"{part.task.id}: {part.worked}" for part in self.parts)
         return wording.worked_for(self.task, self.numbers)
 
 
@@ -102,7 +121,6 @@ class _Source:
         self.numbers = lru_cache(maxsize=_CACHED)(partial(numbers_of, task))
         # A formula holds for all its givens: there is nothing to draw.
         self.givens = () if task.kind == "formula" else task.givens
-        self.form = AnswerForm(task.kind, task.unit, tuple(task.names), task.symbol)
 
     def draws(self, student: str) -> Iterator[tuple[Numbers | Unfit, int]]:
         """Draw again and again: the numbers, or why they are not handed out, and the rest of the digest."""
@@ -120,11 +138,18 @@ class _Source:
         first = ""
         for numbers, rest in self.draws(student):
             if isinstance(numbers, Numbers):
-                options = _shuffled(numbers.options, rest)
-                form = AnswerForm("choice", letters=LETTERS[: len(options)]) if options else self.form
-                return Question(self.task, self.number, numbers, form, options)
+                return self._asked(self.task, numbers, rest)
             first = first or numbers.reason
         raise InstructorError(f"task {self.task.id}: no draw of {MOST_DRAWS} can be handed out; the first one: {first}")
+
+    def _asked(self, task: Task, numbers: Numbers, rest: int, key: str = "") -> Question:
+        options = _shuffled(numbers.options, rest)
+        parts = []
+        for count, (part, own) in enumerate(zip(task.parts, numbers.parts, strict=True), start=1):
+            # Each part shuffles anew, so that the letter of one tells nothing of the next.
+            name = f"{task.id}.{part.id}" if len(task.parts) > 1 else task.id
+            parts.append(self._asked(part, own, rest // 40320**count, name))
+        return Question(task, self.number, numbers, _form_of(task, options), options, key, tuple(parts))
 
     def refused(self, student: str) -> list[str]:
         reasons = []
@@ -133,6 +158,13 @@ class _Source:
                 break
             reasons.append(numbers.reason)
         return reasons
+
+
+def _form_of(task: Task, options: tuple[Option, ...]) -> AnswerForm:
+    if options:
+        return AnswerForm("choice", letters=LETTERS[: len(options)])
+    kind = "text" if task.kind == "open" else task.kind
+    return AnswerForm(kind, task.unit, tuple(task.names), task.symbol, functions=task.functions)
 
 
 def _shuffled(options: tuple[Option, ...], rest: int) -> tuple[Option, ...]:

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 
 from drillpoint.course.computing import taken_by
-from drillpoint.course.exercise import Task
-from drillpoint.course.formula import read_formula
+from drillpoint.course.exercise import Entered, Task
+from drillpoint.course.faulty import WANTED_ANGLE, about_fault
+from drillpoint.course.filling import filled
 from drillpoint.course.numbers import Numbers
-from drillpoint.course.reading import MM_PER_INCH, with_unit
-from drillpoint.errors import InstructorError
+from drillpoint.course.planning import held_against
+from drillpoint.course.reading import MM_PER_INCH, unit_and_factor, with_unit
 from drillpoint.quantities import QUANTITIES
 from drillpoint.relation import Worked
 from drillpoint.relations import BOOK
@@ -25,40 +25,55 @@ _UNIT_WORDS = {"in": "inches", "°": "degrees", "": "a plain number", "%": "per 
 
 
 def text_of(task: Task, numbers: Numbers) -> str:
-    """The text with the numbers put in; a placeholder is the name of a given or of a `let` entry."""
-    shown = {name: given.shown for name, given in numbers.givens.items()}
-    values = {name: given.value for name, given in numbers.givens.items()}
-    for name, formula in task.let.items():
-        shown[name] = f"{read_formula(formula, tuple(values)).at(values):.6g}"
-
-    def put(match: re.Match[str]) -> str:
-        if match.group(1) not in shown:
-            known = ", ".join(shown) or "none"
-            raise InstructorError(f"task {task.id}: {match.group()} is not a given; known: {known}")
-        return shown[match.group(1)]
-
-    return " ".join(re.sub(r"\{([^{}]*)\}", put, task.text).split())
+    """The text with the numbers put in, and for a drill on the bench its readings."""
+    text = filled(task.text, task, numbers.givens)
+    if numbers.drill is None:
+        return text
+    readings = "; ".join(f"{term} {shown}" for term, shown in numbers.drill.printed)
+    wanted = QUANTITIES["point_angle"].show(WANTED_ANGLE)
+    return f"{text} Asked for was a point angle of {wanted} (included). Read were: {readings}."
 
 
-def asks_for(task: Task) -> str:
-    """What to give, in which unit, how exactly, and how far off still counts."""
+def asks_for(task: Task, numbers: Numbers) -> str:
+    """What to give, in which unit, how exactly, and how far off still counts; empty where each box says it."""
+    if task.parts or task.enters:
+        return ""
     if task.kind == "choice":
         return "Give the letter of the right one."
+    if task.kind == "open":
+        return "Answer in a few sentences. Your instructor marks it by these points: " + "; ".join(
+            f"{criterion.says.rstrip('.')} ({criterion.share / sum(c.share for c in task.rubric):.0%})"
+            for criterion in task.rubric
+        ) + "."  # fmt: skip
     if task.kind == "formula":
         meanings = "; ".join(f"{symbol} = {_meaning(meaning)}" for symbol, meaning in task.names.items())
-        return f"Give the right-hand side of {task.symbol or '?'} = … in {meanings}. Angles are in degrees."
-    convention = f" ({CONVENTIONS[task.asked]})" if task.asked in CONVENTIONS else ""
-    places = f"{task.decimals or 'no'} decimal{'' if task.decimals == 1 else 's'}"
+        functions = f" The functions are {', '.join(task.functions)}." if task.functions else ""
+        return f"Give the right-hand side of {task.symbol or '?'} = … in {meanings}. Angles are in degrees.{functions}"
     give = "Answer yes or no, and give" if task.kind == "judgement" else "Give"
-    unit = _UNIT_WORDS.get(task.unit, task.unit)
-    return (
-        f"{give} the {QUANTITIES[task.asked].term}{convention} in {unit}, to {places}. "
-        f"Up to {_tolerance(task)} off counts as right."
-    )
+    asks = f"{give} the {_quantity_in_digits(task.asked, task.unit, task.decimals)}. "
+    return f"{asks}Up to {_tolerance(task, numbers)} off counts as right."
+
+
+def asks_to_enter(entered: Entered) -> str:
+    """What to enter into one box of a plan."""
+    return f"Choose the {_quantity_in_digits(entered.name, entered.unit, entered.decimals)}."
+
+
+def _quantity_in_digits(name: str, unit: str, decimals: int) -> str:
+    convention = f" ({CONVENTIONS[name]})" if name in CONVENTIONS else ""
+    places = f"{decimals or 'no'} decimal{'' if decimals == 1 else 's'}"
+    return f"{QUANTITIES[name].term}{convention} in {_UNIT_WORDS.get(unit, unit)}, to {places}"
 
 
 def worked_for(task: Task, numbers: Numbers) -> str:
     """The worked solution, from the relation itself."""
+    if numbers.drill is not None:
+        name, cure = about_fault(numbers.drill.fault)
+        return f"{name[0].upper()}{name[1:]}. {cure}"
+    if task.enters:
+        return _one_that_does(task, numbers)
+    if task.kind == "open":
+        return "\n".join(criterion.says for criterion in task.rubric)
     relation = BOOK[task.relation]
     if task.kind == "formula":
         middle = {given.name: given.values[len(given.values) // 2].value for given in task.givens}
@@ -95,7 +110,19 @@ def _meaning(meaning: str) -> str:
     return f"half the {words.removesuffix('/2')}" if words.endswith("/2") else f"the {words}"
 
 
-def _tolerance(task: Task) -> str:
+def _one_that_does(task: Task, numbers: Numbers) -> str:
+    """A plan that meets every requirement; others do too."""
+    values = {name: given.value for name, given in numbers.givens.items()}
+    example = dict(zip((entered.name for entered in task.enters), numbers.right, strict=True))
+    shown = ", ".join(f"{QUANTITIES[name].term} {QUANTITIES[name].show(value)}" for name, value in example.items())
+    lines = [met.line for met in held_against(task, values, example)]
+    return "\n".join([f"One that does, and not the only one: {shown}.", *lines])
+
+
+def _tolerance(task: Task, numbers: Numbers) -> str:
+    if any(given.reading_error for given in task.givens):
+        factor = unit_and_factor(task.unit)[1]
+        return f"±{with_unit(f'{numbers.tolerance / factor:.2g}', task.unit)} (the reading error is in it)"
     if task.tolerance.percent:
         return f"±{task.tolerance.percent:g} %"
     amount = f"{task.tolerance.last_digit * 10.0**-task.decimals:.{task.decimals + 1}f}"

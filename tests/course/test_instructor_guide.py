@@ -8,11 +8,12 @@ from attrs import fields
 
 from drillpoint.course.commands import COMMANDS
 from drillpoint.course.exercise import Task
-from drillpoint.course.exercise_file import KINDS, load_set
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.lint import lint
 from drillpoint.course.marking import LOOK, MARKED, NO_HAND_IN, NOT_MARKED
 from drillpoint.course.reading import read_number
 from drillpoint.course.slips import SLIPS
+from drillpoint.course.task_file import KINDS
 
 GUIDE = (Path(__file__).resolve().parents[2] / "docs" / "instructor.md").read_text(encoding="utf-8")
 FLAT = " ".join(GUIDE.split())
