@@ -37,12 +37,19 @@ class Placed:
 
     def height(self, x: Array, y: Array) -> Array:
         """z over the places x, y, mm."""
-        return self.surface.height(*turned(np.asarray(-self.turn), x, y)) + self.rise
+        return self.surface.height(*self._turned(-self.turn, x, y)) + self.rise
 
     def slope(self, x: Array, y: Array) -> tuple[Array, Array]:
         """How z changes with x and with y."""
-        inner = self.surface.slope(*turned(np.asarray(-self.turn), x, y))
-        return turned(np.asarray(self.turn), *inner)
+        inner = self.surface.slope(*self._turned(-self.turn, x, y))
+        return self._turned(self.turn, *inner)
+
+    @staticmethod
+    def _turned(angle: float, x: Array, y: Array) -> tuple[Array, Array]:
+        # Nearly always it is no turn or half a turn, and both are free.
+        if angle == 0:
+            return x, y
+        return (-x, -y) if abs(angle) == math.pi else turned(np.asarray(angle), x, y)
 
 
 class Flank(Protocol):

@@ -228,7 +228,7 @@ def inspect(point: GroundPoint) -> Inspection:
 
 
 def _lip_readings(lip: Lip, foot: Place) -> LipReadings:
-    corner = lip.at_radius(np.array([lip.flute.radius]))
+    corner = lip.corner
     run = lip.at(np.linspace(float(foot.along[0]), float(corner.along[0]), 2 * _STATIONS - 1))
     chord = (corner.point - foot.point)[0]
     along_lip = stations(lip, run[::2])

@@ -60,6 +60,11 @@ class Lip:
         return f"lip {self.number}"
 
     @cached_property
+    def corner(self) -> Place:
+        """The outer corner: where the lip ends at the diameter."""
+        return self.at_radius(np.array([self.flute.radius]))
+
+    @cached_property
     def heel(self) -> float | None:
         """How far behind the outer corner the heel is, seen from the tip, radians.
 
@@ -67,7 +72,7 @@ class Lip:
         before, or falls as steeply as the helix does.
         """
         flute = self.flute
-        corner = self.at_radius(np.array([flute.radius]))
+        corner = self.corner
         start, top = math.atan2(float(corner.y[0]), float(corner.x[0])), float(corner.z[0])
 
         def beyond(back: Array) -> Array:
@@ -146,7 +151,7 @@ def chisel_corner(lip: Lip) -> Place:
     Raises CannotBeGround when the other flank has taken the whole lip, or when the lip runs past without meeting it.
     """
     flute = lip.flute
-    outer = float(lip.at_radius(np.array([flute.radius])).along[0])
+    outer = float(lip.corner.along[0])
     inner = -0.9 * min(flute.back_radius(lip.number), flute.radius)
     along = np.linspace(outer, inner, _SAMPLES)
     met = _above_other(lip, along)

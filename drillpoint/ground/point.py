@@ -56,7 +56,7 @@ class GroundPoint:
 
     def __attrs_post_init__(self) -> None:
         both = lips(self.flute, self.flank_1, self.flank_2)
-        for lip in both:
+        for lip in both[: 1 if self.is_alike else 2]:
             _refuse_a_missing_land(lip)
         object.__setattr__(self, "lips", both)
         first = chisel_corner(both[0])
@@ -114,7 +114,7 @@ def in_first_frame(lip: Lip, place: Place) -> Array:
 def _refuse_a_missing_land(lip: Lip) -> None:
     """The flank must reach over the whole land behind its lip."""
     flute = lip.flute
-    corner = lip.at_radius(np.array([flute.radius]))
+    corner = lip.corner
     start = math.atan2(float(corner.y[0]), float(corner.x[0]))
     back = np.linspace(0.0, min(lip.land_end, flute.land(lip.number)), 25)[:, None]
     radii = np.linspace(flute.half_web(lip.number), flute.radius, 6)

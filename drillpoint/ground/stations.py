@@ -73,7 +73,7 @@ def first_contact(lip: Lip, radius: float, feed: float, limit: float) -> float |
 
     A cone may fall away altogether. What comes up beyond that, on its far side, is no longer behind this lip.
     """
-    place = lip.at_radius(np.array([radius]))
+    place = lip.corner if radius == lip.flute.radius else lip.at_radius(np.array([radius]))
     low, high = 0.0, limit
     for samples in (181, 33, 33, 33, 33, 33):
         back = np.linspace(low, high, samples)

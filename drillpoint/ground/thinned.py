@@ -72,7 +72,7 @@ def settle(notch: Notch, lip: Lip, foot: Place, chisel: ChiselEdge) -> NotchCut:
     angle = math.radians(notch.thinning_angle)
     out, ahead = np.array([math.cos(angle), math.sin(angle)]), np.array([-math.sin(angle), math.cos(angle)])
     end = _new_end(notch, lip, chisel, ahead)
-    outer = float(lip.at_radius(np.array([lip.flute.radius])).along[0])
+    outer = float(lip.corner.along[0])
 
     def before_line(along: Array) -> Array:
         return np.asarray((lip.at(along).point[:, :2] - end[:2]) @ ahead)
@@ -178,7 +178,7 @@ def _lip_left(made: NotchCut, lip: Lip, foot: Place) -> Place:
             f"the notch's face does not reach {lip.name}: {cause}; give more notch_depth or a steeper notch_slope"
             + (", or a smaller corner_radius" if made.radius > 0 else "")
         )
-    outer = float(lip.at_radius(np.array([lip.flute.radius])).along[0])
+    outer = float(lip.corner.along[0])
     end = _single_run(lambda along: depth_on(made, lip.at(along).point), float(foot.along[0]), outer)
     if end is None:
         raise CannotBeGround(
@@ -199,7 +199,7 @@ def _refuse_a_cut_elsewhere(made: NotchCut, lips: tuple[Lip, Lip]) -> None:
             f"the notch of lip {made.lip} cuts into {other.name}; give it less notch_depth or a steeper notch_slope"
         )
     for lip in lips:
-        corner = lip.at_radius(np.array([flute.radius]))
+        corner = lip.corner
         z = float(corner.z[0]) - np.linspace(0.0, 4.0, 4 * _SAMPLES) * flute.radius
         x, y = flute.wall(lip.number, flute.along_at(lip.number, np.full_like(z, flute.radius), z), z)
         edge = own_frame(lip.number, np.stack([x, y, z], axis=-1))

@@ -211,13 +211,13 @@ def _overrun(made: NotchCut, lip: Lip) -> float:
 
 def _main_chord(lip: Lip, foot: Place) -> Array:
     """From where the main lip begins to its corner, in the end view."""
-    corner = lip.at_radius(np.array([lip.flute.radius]))
+    corner = lip.corner
     return np.asarray((corner.point - foot.point)[0, :2])
 
 
 def _along(lip: Lip, foot: Place) -> float:
     """True length of the main lip from a foot of it to the corner."""
-    outer = float(lip.at_radius(np.array([lip.flute.radius])).along[0])
+    outer = float(lip.corner.along[0])
     return _length(lip.at(np.linspace(float(foot.along[0]), outer, _STATIONS)).point)
 
 
