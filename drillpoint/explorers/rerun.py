@@ -1,6 +1,18 @@
-"""Which cell of a notebook is running, so that what it made before can be told from what it makes now."""
+"""Widgets whose cell runs again: which cell that is, and how the widget it made before is taken away."""
 
 from __future__ import annotations
+
+import anywidget
+
+
+class CellWidget(anywidget.AnyWidget):
+    """A widget that leaves nothing behind."""
+
+    def close(self) -> None:
+        """Take the widget away, and with it its layout, which the notebook would keep for ever."""
+        layout = self.layout
+        super().close()
+        layout.close()
 
 
 def running_cell() -> str:

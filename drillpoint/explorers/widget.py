@@ -7,7 +7,6 @@ from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import Any
 
-import anywidget
 import traitlets
 
 from drillpoint.drawing import Picture
@@ -18,7 +17,7 @@ from drillpoint.errors import LearnerError
 from drillpoint.explorers.answering import answer, drawings
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.find import find
-from drillpoint.explorers.rerun import running_cell
+from drillpoint.explorers.rerun import CellWidget, running_cell
 from drillpoint.explorers.script import style, widget_module
 from drillpoint.quantities import nearest
 from drillpoint.relations import BOOK
@@ -28,7 +27,7 @@ NOTHING_HELD: Mapping[str, Any] = MappingProxyType({})
 _open: dict[str, ExplorerWidget] = {}
 
 
-class ExplorerWidget(anywidget.AnyWidget):
+class ExplorerWidget(CellWidget):
     """What `explore` returns. Move the sliders; read `.state`, `.facts` or `.call` in the next cell."""
 
     _esm = traitlets.Unicode().tag(sync=True)
@@ -86,12 +85,6 @@ class ExplorerWidget(anywidget.AnyWidget):
             raise LearnerError(f"the explorer {self._explorer.name!r} draws no {scene!r}{nearest(scene, scenes)}")
         drawn = drawings(self._explorer, self.state, (scene,) if scene else scenes)
         return side_by_side([finished(one, read_units(self.units)) for one in drawn.values()])
-
-    def close(self) -> None:
-        """Take the widget away, and with it its layout, which the notebook would keep for ever."""
-        layout = self.layout
-        super().close()
-        layout.close()
 
     def on_move(self, callback: Callable[[dict[str, float]], object]) -> None:
         """Call back with `.facts` whenever a slider has come to rest; what goes wrong is shown under the sliders."""

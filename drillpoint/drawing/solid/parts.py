@@ -30,7 +30,7 @@ PATTERNS = ("", "dots", "lines")
 SURFACES = {
     "flank": Surface(0.97),
     "primary facet": Surface(0.97),
-    "secondary facet": Surface(0.82),
+    "secondary facet": Surface(0.86),
     "margin": Surface(1.0),
     "body": Surface(0.74),
     "flute": Surface(0.6),

@@ -34,8 +34,8 @@ def solid_page(
     looked_at = subjects(point, beside, names, written_in, givens)
     data = as_data(looked_at, view, written_in)
     data["packs"] = [base64.b64encode(packed(one.solid)).decode("ascii") for one in looked_at]
-    # Inside a script element only "</" could end it early.
-    config = json.dumps(data, ensure_ascii=False).replace("</", "<\\/")
+    # No tag that a name may hold must be seen by the page.
+    config = json.dumps(data, ensure_ascii=False).replace("<", "\\u003c")
     code = page_script()
     environment = Environment(
         loader=PackageLoader("drillpoint.explorers.solid", "pages"), autoescape=True, undefined=StrictUndefined
@@ -45,6 +45,6 @@ def solid_page(
         digest=base64.b64encode(hashlib.sha256(code.encode("utf-8")).digest()).decode("ascii"),
         style=Markup(style()),  # noqa: S704  (our own file)
         script=Markup(code),  # noqa: S704  (our own files)
-        config=Markup(config),  # noqa: S704  (JSON, with the only dangerous sequence taken apart)
+        config=Markup(config),  # noqa: S704  (JSON, without any "<")
         pictures=[Markup(still.html) for still in pictures(looked_at, view, written_in)],  # noqa: S704  (escaped there)
     )

@@ -107,7 +107,7 @@ def as_data(looked_at: Sequence[Subject], view: str, units: Units) -> dict[str, 
         "solids": [
             {
                 "title": one.title,
-                "alt": f"{TITLE}, to be turned with the arrow keys. {picture.alt}",
+                "alt": f"{TITLE}, to be turned with the arrow keys. {one.words}",
                 "names": one.solid.parts,
                 "kinds": [kind_of(name) for name in one.solid.parts],
                 "says": dict(one.says),

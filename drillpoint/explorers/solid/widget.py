@@ -6,13 +6,12 @@ import html
 from collections.abc import Sequence
 from typing import Any
 
-import anywidget
 import traitlets
 
 from drillpoint.drawing import Picture
 from drillpoint.drawing.picture import side_by_side
 from drillpoint.drawing.showing import Units, read_units
-from drillpoint.explorers.rerun import running_cell
+from drillpoint.explorers.rerun import CellWidget, running_cell
 from drillpoint.explorers.solid.packing import packed
 from drillpoint.explorers.solid.script import style, widget_module
 from drillpoint.explorers.solid.subject import Subject, as_data, pictures, subjects
@@ -20,7 +19,7 @@ from drillpoint.explorers.solid.subject import Subject, as_data, pictures, subje
 _open: dict[str, SolidWidget] = {}
 
 
-class SolidWidget(anywidget.AnyWidget):
+class SolidWidget(CellWidget):
     """What `look` returns. `.picture()` is the same as a still picture."""
 
     _esm = traitlets.Unicode().tag(sync=True)

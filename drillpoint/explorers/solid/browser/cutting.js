@@ -37,7 +37,7 @@ function makeCutting(radius, units, changed) {
     return { kind, input, root: make("label", {}, input, title) };
   });
   const slider = make("input", { type: "range", id: `${group}-at` });
-  const said = make("output", { for: slider.id });
+  const said = make("span", { class: "said" });
   slider.addEventListener("input", () => changed({ ...cut, at: (+slider.value * radius) / 100 }, null));
   const place = make("div", { class: "at" }, make("label", { for: slider.id }, "where"), slider, said);
   const root = make("fieldset", { class: "cutting" }, make("legend", {}, "Cut open"), ...choices.map((c) => c.root), place);
