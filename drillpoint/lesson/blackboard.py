@@ -20,7 +20,7 @@ from drillpoint.relation import Relation
 from drillpoint.relation.symbols import letter
 from drillpoint.relations import BOOK
 
-_WITH_SUBSCRIPT = re.compile(r"\b[^\W\d_]_[a-z0-9]\b")
+_WITH_SUBSCRIPT = re.compile(r"\b[^\W\d_]_[^\W_]+\b")
 
 
 @frozen

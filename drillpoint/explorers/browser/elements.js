@@ -25,7 +25,7 @@ function setAttribute(element, name, value) {
 
 // "α_f" as an α with a small f below the line.
 function lowered(text) {
-  return text.split(/_(\w)/).map((piece, i) => (i % 2 ? make("sub", {}, piece) : piece));
+  return text.split(/_([\p{L}\p{N}]+)/u).map((piece, i) => (i % 2 ? make("sub", {}, piece) : piece));
 }
 
 function makeSymbol(symbol) {
