@@ -20,7 +20,7 @@ from drillpoint.errors import DrillpointError
 from drillpoint.quantities import QUANTITIES
 
 LETTERS = "abcdefgh"
-_MOST_COMPUTED_OPTIONS = 4
+MOST_COMPUTED_OPTIONS = 4
 FEWEST_OPTIONS = 3
 # A slip must lie this many tolerances from the right value, so that neither can pass as the other.
 APART = 2.0
@@ -247,7 +247,7 @@ def _options(task: Task, right: float, wrong: Sequence[Wrong]) -> tuple[Option, 
 
     options: dict[str, Wrong | None] = {shown(right): None}
     for slip in wrong:
-        if len(options) < _MOST_COMPUTED_OPTIONS and slip.values[0] > 0:
+        if len(options) < MOST_COMPUTED_OPTIONS and slip.values[0] > 0:
             options.setdefault(shown(slip.values[0]), slip)
     if len(options) < FEWEST_OPTIONS:
         return Unfit(f"fewer than {FEWEST_OPTIONS} different options")

@@ -12,9 +12,9 @@ from collections.abc import Callable, Iterator, Mapping
 from attrs import frozen
 
 from drillpoint.course.reading import MM_PER_INCH
+from drillpoint.quantities import QUANTITIES
 
 Givens = Mapping[str, float]
-ANGLES = ("point_angle", "chisel_edge_angle", "lip_relief", "axial_relief")
 ROUNDED_EARLY = "rounded early"
 ROUNDING_SHARE = 0.03
 ROUNDED_EARLY_SAYS = (
@@ -72,19 +72,23 @@ def _mirrored(name: str) -> Wrong:
 
 
 def _radians(task: Derivation) -> Iterator[float]:
-    wrong = {name: math.degrees(task.givens[name]) for name in ANGLES if name in task.givens}
+    wrong = {name: math.degrees(value) for name, value in task.givens.items() if _is_angle(name)}
     if wrong:
         yield task.with_given(**wrong)
         if "chisel_edge_angle" in wrong:
             # The same with the acute angle at hand: 55 rad in place of 125 rad.
             acute = math.degrees(180.0 - task.givens["chisel_edge_angle"])
             yield task.with_given(**wrong | {"chisel_edge_angle": 180.0 - acute})
-    if task.asked in ANGLES:
+    if _is_angle(task.asked):
         yield math.radians(task.right)
         if task.asked == "point_angle":
             yield math.radians(task.right / 2)
         if task.asked == "chisel_edge_angle":
             yield math.radians(180.0 - task.right)
+
+
+def _is_angle(name: str) -> bool:
+    return QUANTITIES[name].unit == "°"
 
 
 def _web_forgotten(task: Derivation) -> Iterator[float]:
@@ -94,7 +98,7 @@ def _web_forgotten(task: Derivation) -> Iterator[float]:
 
 
 def _inches(task: Derivation) -> Iterator[float]:
-    if task.asked not in ANGLES and task.asked != "web_ratio":
+    if QUANTITIES[task.asked].unit == "mm":
         yield task.right * MM_PER_INCH
         yield task.right / MM_PER_INCH
 

@@ -41,10 +41,7 @@ def asks_for(task: Task, numbers: Numbers) -> str:
     if task.kind == "choice":
         return "Give the letter of the right one."
     if task.kind == "open":
-        return "Answer in a few sentences. Your instructor marks it by these points: " + "; ".join(
-            f"{criterion.says.rstrip('.')} ({criterion.share / sum(c.share for c in task.rubric):.0%})"
-            for criterion in task.rubric
-        ) + "."  # fmt: skip
+        return "Answer in a few sentences. Your instructor reads and marks them."
     if task.kind == "formula":
         meanings = "; ".join(f"{symbol} = {_meaning(meaning)}" for symbol, meaning in task.names.items())
         functions = f" The functions are {', '.join(task.functions)}." if task.functions else ""

@@ -1,0 +1,41 @@
+"""Trying plans out: can every requirement be met, and does every one of them ask for something?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from drillpoint.course.exercise import Task
+from drillpoint.course.planning import held_against
+from drillpoint.course.variant import Question
+from drillpoint.quantities import QUANTITIES
+
+_STUDENTS = 20
+_PLANS = 40
+# Steps that share no common measure fill a box evenly, the same way each time.
+_STEPS = (0.7548776662466927, 0.5698402909980532, 0.4301597090019468, 0.3247179572447460)
+
+
+def about_plan(task: Task, questions: list[Question]) -> Iterator[tuple[str, str]]:
+    """Remarks on the requirements of a plan, from many plans for some students."""
+    tried = 0
+    met_by = [0] * len(task.requirements)
+    for question in questions[:_STUDENTS]:
+        values = {name: given.value for name, given in question.numbers.givens.items()}
+        for plan in _plans(task):
+            tried += 1
+            for number, met in enumerate(held_against(task, values, plan)):
+                met_by[number] += met.met
+    for rule, count in zip(task.requirements, met_by, strict=True):
+        if count == tried:
+            yield "requirements", f"“{rule.says}” is met by everything that was tried: it asks for nothing"
+
+
+def _plans(task: Task) -> Iterator[dict[str, float]]:
+    """Plans all over the usual ranges of what is entered."""
+    for number in range(1, _PLANS + 1):
+        plan = {}
+        for place, entered in enumerate(task.enters):
+            usual = QUANTITIES[entered.name].usual
+            share = (number * _STEPS[place % len(_STEPS)]) % 1.0
+            plan[entered.name] = usual.low + share * (usual.high - usual.low)
+        yield plan
