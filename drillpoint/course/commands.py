@@ -5,15 +5,11 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Callable
-from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from drillpoint.command import Command
-
-if TYPE_CHECKING:
-    from drillpoint.course.marking import Progress
-    from drillpoint.course.results import ClassResult
+from drillpoint.course.mark_command import mark, mark_arguments
+from drillpoint.course.progress import progress_line
 
 REFUSED = 2
 
@@ -32,7 +28,7 @@ def _hand_out(options: argparse.Namespace) -> int:
 
     exercise_set, roster = load_set(options.set), read_roster(options.roster)
     variants, folder = Variants(exercise_set), options.folder
-    progress = _progress("sheets")
+    progress = progress_line("sheets")
     kept = 0
     for count, student in enumerate(roster, start=1):
         kept += (folder / student.id / f"{exercise_set.id}.ipynb").exists()
@@ -44,73 +40,6 @@ def _hand_out(options: argparse.Namespace) -> int:
     if kept:
         print(f"{kept} of them were there already and were left as they are.")
     return 0
-
-
-def _mark_arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument(
-        "folder", metavar="FOLDER", type=Path, help="the hand-in files, in any folders and under any names"
-    )
-    parser.add_argument("--set", metavar="SET", required=True, help="name of the set, or the path of its file")
-    parser.add_argument(
-        "--roster", metavar="ROSTER.csv", type=Path, required=True, help="the class: a CSV file with a column id"
-    )
-    parser.add_argument("--out", metavar="GRADES.csv", type=Path, required=True, help="the gradebook to write")
-
-
-def _mark(options: argparse.Namespace) -> int:
-    from drillpoint.course.exercise_file import load_set
-    from drillpoint.course.folder import read_folder
-    from drillpoint.course.marking import mark_class
-    from drillpoint.course.roster import read_roster
-
-    outputs = _Outputs.beside(options.out)
-    exercise_set, roster = load_set(options.set), read_roster(options.roster)
-    leave_out = [outputs.gradebook, outputs.unclaimed, outputs.class_page, outputs.pages, options.roster]
-    result = mark_class(exercise_set, roster, read_folder(options.folder, leave_out), _progress("students marked"))
-    _write_results(result, outputs, _progress("pages"))
-    odd = sum(bool(entry.problems) for entry in result.students)
-    print(f"Gradebook:      {outputs.gradebook}")
-    print(f"Class page:     {outputs.class_page}")
-    print(f"Feedback pages: {outputs.pages} (one for each student)")
-    print(
-        f"{len(result.students)} students, {odd} of them to look at; "
-        f"{len(result.unclaimed)} files count for nobody ({outputs.unclaimed.name})."
-    )
-    return 0
-
-
-@dataclass(frozen=True)
-class _Outputs:
-    gradebook: Path
-    unclaimed: Path
-    class_page: Path
-    pages: Path
-
-    @classmethod
-    def beside(cls, gradebook: Path) -> _Outputs:
-        from drillpoint.errors import InstructorError
-
-        if gradebook.suffix.lower() != ".csv":
-            raise InstructorError(f"--out {gradebook} does not end in .csv; name the gradebook as in --out grades.csv")
-        stem = gradebook.stem
-        return cls(
-            gradebook, *(gradebook.with_name(f"{stem}-{end}") for end in ("files.csv", "class.html", "feedback"))
-        )
-
-
-def _write_results(result: ClassResult, outputs: _Outputs, progress: Progress) -> None:
-    from drillpoint.course.feedback import class_page, feedback_page, page_name
-    from drillpoint.course.gradebook import gradebook_csv, unclaimed_csv
-    from drillpoint.course.safe_file import write_safely
-
-    outputs.pages.mkdir(parents=True, exist_ok=True)
-    write_safely(outputs.gradebook, gradebook_csv(result))
-    write_safely(outputs.unclaimed, unclaimed_csv(result))
-    write_safely(outputs.class_page, class_page(result, outputs.pages.name).encode("utf-8", "replace"))
-    for count, entry in enumerate(result.students, start=1):
-        page = feedback_page(result.set, entry, result.out_of)
-        write_safely(outputs.pages / page_name(entry.student), page.encode("utf-8", "replace"))
-        progress(count, len(result.students))
 
 
 def _check_set_arguments(parser: argparse.ArgumentParser) -> None:
@@ -172,16 +101,6 @@ def _paper(options: argparse.Namespace) -> int:
     return 0
 
 
-def _progress(what: str) -> Progress:
-    """Show a count that stays on one line of a terminal; say nothing when the output goes to a file."""
-
-    def show(done: int, total: int) -> None:
-        if sys.stderr.isatty() and (done == total or done % 10 == 0):
-            print(f"\r{done} of {total} {what}", end="\n" if done == total else "", file=sys.stderr, flush=True)
-
-    return show
-
-
 def _politely(run: Callable[[argparse.Namespace], int]) -> Callable[[argparse.Namespace], int]:
     """Turn what an instructor can mend into one sentence and exit code 2."""
 
@@ -220,8 +139,8 @@ COMMANDS: tuple[Command, ...] = (
     Command(
         "mark",
         "mark a folder of hand-ins: gradebook, feedback pages, class page",
-        _mark_arguments,
-        _politely(_mark),
+        mark_arguments,
+        _politely(mark),
         "exercises/demo-class/hand-ins --set lips --roster exercises/demo-class/roster.csv --out grades.csv",
     ),
     Command(

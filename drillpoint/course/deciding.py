@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from attrs import evolve
 
 from drillpoint.course.piles import Sitting
-from drillpoint.course.results import Added, Mark, number_text
+from drillpoint.course.results import Added, Decided, Mark, number_text
 from drillpoint.course.roster import Student
 from drillpoint.course.rules import BEST, Accept, Add, Decision, Drop, Rules, time_of
 
@@ -36,42 +36,48 @@ class Decisions:
     def excused(self, student: Student) -> str:
         """The line that excuses a student; empty if none does."""
         entry = self._excused.get(student.id)
-        return f"excused: {self._use(entry)}" if entry else ""
+        return str(self._decided("excused", entry)) if entry else ""
 
     def added(self, student: Student) -> tuple[Added, ...]:
         """Points added to a student's total."""
-        return tuple(Added(e.points, _points_added(e, self._use(e))) for e in self._on_total.get(student.id, ()))
+        return tuple(
+            Added(entry.points, self._decided(_points_added(entry), entry))
+            for entry in self._on_total.get(student.id, ())
+        )
 
     def unused(self) -> tuple[str, ...]:
         """The decisions that changed nothing, to be looked at again."""
         decisions = (*self.rules.accept, *self.rules.drop, *self.rules.add, *self.rules.excuse)
         told = [entry for entry in decisions if entry.line not in self._used]
-        return tuple(f"{self.rules.place(entry)} (changed nothing)" for entry in sorted(told, key=lambda e: e.line))
+        return tuple(
+            f"{self.rules.place(entry)}: {entry.reason} (changed nothing)"
+            for entry in sorted(told, key=lambda e: e.line)
+        )
 
     def about(self, student: Student, mark: Mark) -> Mark:
         """The mark after everything that was decided about it: accepted, late, dropped, points added."""
         if self._plain:
             return mark
-        given, added, counts, decided, is_open = mark.given, 0.0, True, list[str](), True
+        given, added, counts, decided, is_open = mark.given, 0.0, True, list[Decided](), True
         share = mark.verdict.mark
         for entry in self._of(student.id, mark.question.task.id):
             if isinstance(entry, Accept) and _accepts(entry, mark):
                 share = given = entry.share
-                decided.append(f"accepted for {100 * share:g} % of the points: {self._use(entry)}")
+                decided.append(self._decided(f"accepted for {100 * share:g} % of the points", entry))
                 is_open = False
             elif isinstance(entry, Drop):
                 counts = is_open = False
-                decided.append(f"dropped: {self._use(entry)}")
+                decided.append(self._decided("dropped", entry))
             elif isinstance(entry, Add):
                 added += entry.points
                 is_open = False
-                decided.append(_points_added(entry, self._use(entry)))
+                decided.append(self._decided(_points_added(entry), entry))
         if mark.days_late and mark.answers:
             kept = self.rules.kept(mark.days_late)
             given = share * kept
             days = f"{mark.days_late} day" + ("" if mark.days_late == 1 else "s")
             off = f"{100 * (1 - kept):g} % off" if kept < 1 else "nothing taken off"
-            decided.append(f"{days} late: {off}")
+            decided.append(Decided(f"{days} late, {off}"))
         return evolve(
             mark, given=given, added=added, counts=counts, decided=tuple(decided), open=is_open,
             best=self.rules.counts == BEST,
@@ -80,9 +86,9 @@ class Decisions:
     def _of(self, student: str, task: str) -> Iterable[Decision]:
         return (*self._by_task.get(("", task), ()), *self._by_task.get((student, task), ()))
 
-    def _use(self, entry: Decision) -> str:
+    def _decided(self, what: str, entry: Decision) -> Decided:
         self._used.add(entry.line)
-        return self.rules.place(entry)
+        return Decided(what, self.rules.place(entry), entry.reason)
 
 
 def _found(decisions: Iterable[Accept | Drop | Add]) -> _Found:
@@ -105,7 +111,7 @@ def _accepts(entry: Accept, mark: Mark) -> bool:
     return bool(mark.answers) and (not wanted or any(text.split() == wanted for text in mark.answers.values()))
 
 
-def _points_added(entry: Add, place: str) -> str:
+def _points_added(entry: Add) -> str:
     sign = "added" if entry.points >= 0 else "taken off"
     points = number_text(abs(entry.points))
-    return f"{points} point{'' if points == '1' else 's'} {sign}: {place}"
+    return f"{points} point{'' if points == '1' else 's'} {sign}"

@@ -46,15 +46,15 @@ def mark_class(
     All results are in memory at once; `Marking` gives them one by one.
     """
     with Marking(exercise_set, roster, rules=rules, older=older) as marking:
-        unclaimed = [entry for file in files if (entry := marking.sort_in(file)) is not None]
+        for file in files:
+            marking.sort_in(file)
         students = []
         for count, result in enumerate(marking.results(), start=1):
             students.append(result)
             if progress is not None:
                 progress(count, len(roster))
-        unused = marking.unused
-    unclaimed.sort(key=lambda entry: (entry.path, entry.reason))
-    return ClassResult(exercise_set, tuple(students), tuple(unclaimed), unused)
+        unclaimed = sorted(marking.unclaimed(), key=lambda entry: (entry.path, entry.reason))
+        return ClassResult(exercise_set, tuple(students), tuple(unclaimed), marking.unused)
 
 
 @frozen
@@ -104,9 +104,13 @@ class Marking:
     def __exit__(self, kind: type[BaseException] | None, error: BaseException | None, at: TracebackType | None) -> None:
         self._piles.__exit__(kind, error, at)
 
-    def sort_in(self, file: File) -> Unclaimed | None:
-        """Put a file on its student's pile, or say why it belongs to nobody's."""
-        return self._piles.sort_in(file)
+    def sort_in(self, file: File) -> None:
+        """Put a file on its student's pile, or among the unclaimed."""
+        self._piles.sort_in(file)
+
+    def unclaimed(self) -> Iterator[Unclaimed]:
+        """The files that belong to nobody."""
+        return self._piles.unclaimed()
 
     def results(self) -> Iterator[StudentResult]:
         """Give the result of every student of the roster, in its order."""
@@ -145,6 +149,7 @@ class Marking:
         return StudentResult(
             student, status, tuple(marks), tuple(problems), tuple(sorted(sitting.path for sitting in sittings)),
             tuple(notes), version.set.version, self._decisions.added(student), tuple(aside),
+            bool(excused),
         )  # fmt: skip
 
     def _that_count(

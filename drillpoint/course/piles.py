@@ -9,11 +9,11 @@ from __future__ import annotations
 import json
 import re
 from array import array
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from tempfile import SpooledTemporaryFile
 from types import TracebackType
-from typing import Self
+from typing import Any, Self
 
 from attrs import frozen
 
@@ -67,6 +67,7 @@ class Piles:
         self._place = {student.id: place for place, student in enumerate(roster)}
         self._ids = _Folded(roster)
         self._last = array("q", [_NOTHING]) * len(roster)
+        self._unclaimed = array("q")
         # It lives as long as the piles.
         self._kept = SpooledTemporaryFile(_IN_MEMORY, dir=None if room is None else str(room))  # noqa: SIM115
         self._end = 0
@@ -79,6 +80,17 @@ class Piles:
 
     def sort_in(self, file: File) -> Unclaimed | None:
         """Put a file on its student's pile, or say why it belongs to nobody's."""
+        unclaimed = self._sort_in(file)
+        if unclaimed is not None:
+            content = (unclaimed.path, unclaimed.reason, unclaimed.student)
+            self._unclaimed.append(self._keep(_NOTHING, content))
+        return unclaimed
+
+    def unclaimed(self) -> Iterator[Unclaimed]:
+        """The files that belong to nobody, in the order in which they came."""
+        return (Unclaimed(*content) for place in self._unclaimed for content in self._chain(place))
+
+    def _sort_in(self, file: File) -> Unclaimed | None:
         problem = file.problem
         if not problem:
             try:
@@ -104,10 +116,7 @@ class Piles:
     def of(self, student: Student) -> Pile:
         """A student's pile, in the same order whatever the order in which the files came."""
         sittings, notes = [], []
-        place = self._last[self._place[student.id]]
-        while place != _NOTHING:
-            self._kept.seek(place)
-            place, content = json.loads(self._kept.readline())
+        for content in self._chain(self._last[self._place[student.id]]):
             if len(content) == 1:
                 notes.append(content[0])
             else:
@@ -116,13 +125,24 @@ class Piles:
         return Pile(tuple(sittings), tuple(sorted(notes)))
 
     def _put(self, student: str, content: Sequence[object]) -> None:
-        """Keep something for a student, with the place of what was kept for the same student before."""
         place = self._place[student]
-        line = json.dumps([self._last[place], content], separators=(",", ":")).encode("ascii") + b"\n"
-        self._kept.seek(self._end)
+        self._last[place] = self._keep(self._last[place], content)
+
+    def _keep(self, before: int, content: Sequence[object]) -> int:
+        """Keep something, with the place of what was kept before it; give its own place."""
+        line = json.dumps([before, content], separators=(",", ":")).encode("ascii") + b"\n"
+        place = self._end
+        self._kept.seek(place)
         self._kept.write(line)
-        self._last[place] = self._end
         self._end += len(line)
+        return place
+
+    def _chain(self, place: int) -> Iterator[Any]:
+        """What was kept, from the last back to the first."""
+        while place != _NOTHING:
+            self._kept.seek(place)
+            place, content = json.loads(self._kept.readline())
+            yield content
 
     def _foreign(self, hand_in: HandIn) -> str:
         newest = self._newest

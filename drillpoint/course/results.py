@@ -14,6 +14,24 @@ from drillpoint.course.variant import Question
 
 
 @frozen
+class Decided:
+    """Something that changed a mark: what, where it was decided (empty for a rule), and the reason given."""
+
+    what: str
+    place: str = ""
+    reason: str = ""
+
+    def __str__(self) -> str:
+        """For the instructor, with the place."""
+        return ": ".join(part for part in (self.what, self.place, self.reason) if part)
+
+    @property
+    def for_student(self) -> str:
+        """The same without the place."""
+        return ": ".join(part for part in (self.what, self.reason) if part)
+
+
+@frozen
 class Mark:
     """One task of one student: what was typed into its boxes and what it is worth."""
 
@@ -30,8 +48,7 @@ class Mark:
     """Points added by hand."""
     counts: bool = True
     """False if the task was dropped."""
-    decided: tuple[str, ...] = ()
-    """A line for each thing that changed the mark, with the place where it was decided."""
+    decided: tuple[Decided, ...] = ()
     open: bool = True
     """False if an instructor decided about this answer."""
     best: bool = False
@@ -67,7 +84,7 @@ class Mark:
         else:
             answered = list(self._line(self.question.task.id, self.verdict))
         points = "dropped" if not self.counts else f"{number_text(self.points)} of {number_text(self.out_of)}"
-        return (*answered, *self.verdict.lines, *self.decided, points)
+        return (*answered, *self.verdict.lines, *map(str, self.decided), points)
 
     def _line(self, key: str, verdict: Verdict) -> Iterator[str]:
         box = f"{key.rpartition('.')[2]}: " if "." in key else ""
@@ -86,10 +103,10 @@ class Mark:
 
 @frozen
 class Added:
-    """Points added to a student's total by hand, with the line that says why."""
+    """Points added to a student's total by hand."""
 
     points: float
-    why: str
+    why: Decided
 
 
 @frozen
@@ -110,6 +127,9 @@ class StudentResult:
     added: tuple[Added, ...] = ()
     aside: tuple[tuple[str, str], ...] = ()
     """Files of the student that do not count, each with the reason."""
+
+    excused: bool = False
+    """Excused students have no total and are left out of the figures of the class."""
 
     @property
     def total(self) -> float:

@@ -14,6 +14,7 @@ from drillpoint.errors import InstructorError
 LARGEST_FILE = 5_000_000
 LONGEST_ID = 60
 _ID_HEADERS = ("id", "student", "student id", "student_id", "student-id", "number", "school id")
+_SCHOOL_ID_HEADERS = ("school id", "school_id", "school-id", "number")
 _NAME_HEADERS = ("name", "student name", "full name")
 _NOT_IN_FILE_NAMES = re.compile(r'[<>:"/\\|?*\x00-\x1f\x7f]')
 # Names that Windows keeps for devices, with or without an ending.
@@ -26,13 +27,16 @@ class Student:
 
     id: str
     name: str = ""
+    school_id: str = ""
+    """The school's own id, where it is not the one that names sheets and files."""
 
 
 def read_roster(path: Path) -> tuple[Student, ...]:
     """Read a roster with a header line; comma, semicolon or tab between columns.
 
-    One column holds the ids (id, student, student id or number), one may hold the names (name). Ids become names
-    of folders and files, so they hold no sign that a file name cannot hold. InstructorError says what is wrong.
+    One column holds the ids (id, student, student id or number), one may hold the names (name), one the school's own
+    ids (school id) for the gradebook. Ids become names of folders and files, so they hold no sign that a file name
+    cannot hold. InstructorError says what is wrong.
     """
     text = _text_of(path)
     first = next((line for line in text.splitlines() if line.strip()), "")
@@ -40,24 +44,22 @@ def read_roster(path: Path) -> tuple[Student, ...]:
         raise InstructorError(f"{path} is empty; a roster has a header line such as id,name and one line per student")
     separator = max(",;\t", key=first.count)
     try:
-        rows = [
-            row
-            for row in csv.reader(io.StringIO(text, newline=""), delimiter=separator)
-            if any(cell.strip() for cell in row)
-        ]
+        reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator)
+        rows = [(reader.line_num, row) for row in reader if any(cell.strip() for cell in row)]
     except csv.Error as error:
         raise InstructorError(f"{path} is not a readable CSV file: {error}") from None
-    header = [cell.strip().casefold() for cell in rows[0]]
+    header = [cell.strip().casefold() for cell in rows[0][1]]
     id_column = next((header.index(h) for h in _ID_HEADERS if h in header), None)
     if id_column is None:
-        found = ", ".join(cell.strip() or "(empty)" for cell in rows[0][:8])
+        found = ", ".join(cell.strip() or "(empty)" for cell in rows[0][1][:8])
         raise InstructorError(
             f"{path} has no column id: its header is {found}; name the column with the school's ids id or student"
         )
-    name_column = next((header.index(h) for h in _NAME_HEADERS if h in header and header.index(h) != id_column), None)
-    students = tuple(
-        _student(row, id_column, name_column, f"{path}, line {n}") for n, row in enumerate(rows[1:], start=2)
+    name_column, school_column = (
+        next((header.index(h) for h in headers if h in header and header.index(h) != id_column), None)
+        for headers in (_NAME_HEADERS, _SCHOOL_ID_HEADERS)
     )
+    students = tuple(_student(row, id_column, name_column, school_column, f"{path}, line {n}") for n, row in rows[1:])
     if not students:
         raise InstructorError(f"{path} lists no student below its header line")
     _check_doubles(students, path)
@@ -80,16 +82,18 @@ def _text_of(path: Path) -> str:
     raise InstructorError(f"{path} is not UTF-8 text; in the spreadsheet choose “Save as”, then “CSV UTF-8”")
 
 
-def _student(row: list[str], id_column: int, name_column: int | None, where: str) -> Student:
-    student_id = row[id_column].strip() if id_column < len(row) else ""
+def _student(row: list[str], id_column: int, name_column: int | None, school_column: int | None, where: str) -> Student:
+    def cell(column: int | None) -> str:
+        return row[column].strip() if column is not None and column < len(row) else ""
+
+    student_id = cell(id_column)
     if not student_id:
         raise InstructorError(f"{where} has no id; every student needs one")
     if reason := why_not_a_file_name(student_id):
         raise InstructorError(
             f"{where}: the id {student_id[:80]!r} {reason}; ids become names of folders, so change it in the roster"
         )
-    name = row[name_column].strip() if name_column is not None and name_column < len(row) else ""
-    return Student(student_id, name)
+    return Student(student_id, cell(name_column), cell(school_column))
 
 
 def why_not_a_file_name(student_id: str) -> str:

@@ -82,8 +82,8 @@ class Rules:
     extend: tuple[Extend, ...] = ()
 
     def place(self, decision: Decision) -> str:
-        """Where a decision stands, and its reason: `rules.toml, line 12: on paper`."""
-        return f"{self.file}, line {decision.line}: {decision.reason}"
+        """Where a decision stands: `rules.toml, line 12`."""
+        return f"{self.file}, line {decision.line}"
 
     def days_late(self, student: str, handed_in: datetime | None) -> int:
         """The days begun since the student's deadline; 0 if it was met, or if the time is not known."""

@@ -45,7 +45,8 @@ def _put_in_place(beside: Path, path: Path) -> None:
         try:
             beside.replace(path)
             return
-        except PermissionError:
+        except PermissionError as error:
             if attempt == _TRIES:
-                raise
+                # The system names the file beside it; the person knows this one.
+                raise PermissionError(error.errno, error.strerror, str(path)) from None
             time.sleep(_PAUSE * attempt)

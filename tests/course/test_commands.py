@@ -3,6 +3,7 @@
 import argparse
 import subprocess
 import sys
+from pathlib import Path
 
 import pytest
 
@@ -50,7 +51,7 @@ def test_mark_writes_everything_and_marks_again_the_same(tmp_path, capsys):
     assert "24 students" in said
     first = {p.relative_to(tmp_path): p.read_bytes() for p in tmp_path.rglob("*") if p.is_file()}
     names = {str(path) for path in first}
-    assert {"grades.csv", "grades-files.csv", "grades-class.html"} < names
+    assert {"grades.csv", "grades-files.csv", "grades-class.html", "grades-results.json"} < names
     assert sum(path.parts[0] == "grades-feedback" for path in first) == 24
     assert mark(tmp_path) == 0
     assert {p.relative_to(tmp_path): p.read_bytes() for p in tmp_path.rglob("*") if p.is_file()} == first
@@ -141,10 +142,15 @@ def test_a_place_that_cannot_be_written(tmp_path, capsys):
 
 
 def test_a_gradebook_that_is_open_in_a_spreadsheet(tmp_path, capsys, monkeypatch):
-    def held(path, _):
-        raise PermissionError(13, "Permission denied", str(path))
+    real = Path.replace
 
-    monkeypatch.setattr("drillpoint.course.safe_file.write_safely", held)
+    def held(source, target):
+        if target.name == "grades.csv":
+            raise PermissionError(13, "Permission denied", str(source), None, str(target))
+        return real(source, target)
+
+    monkeypatch.setattr(Path, "replace", held)
+    monkeypatch.setattr("drillpoint.course.safe_file._PAUSE", 0)
     assert mark(tmp_path) == 2
     assert "grades.csv may not be written; close it if it is open elsewhere" in capsys.readouterr().err
 

@@ -5,7 +5,8 @@ from html.parser import HTMLParser
 
 import pytest
 
-from drillpoint.course.feedback import class_page, feedback_page, page_name
+from drillpoint.course.class_page import class_page, survey_of
+from drillpoint.course.feedback import feedback_page, page_name
 from drillpoint.course.folder import File, read_folder
 from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
 from drillpoint.course.marking import mark_class
@@ -52,14 +53,14 @@ def result(lips):
 
 @pytest.fixture(scope="module")
 def pages(lips, result):
-    return {entry.student.id: feedback_page(lips, entry, result.out_of) for entry in result.students}
+    return {entry.student.id: feedback_page(lips, entry, release=True) for entry in result.students}
 
 
 def test_pages_are_well_made(pages, result):
-    for page in [*pages.values(), class_page(result, "pages")]:
+    for page in [*pages.values(), class_page(survey_of(result), "pages")]:
         outline = Outline(page)
         assert outline.headings[0] == 1
-        assert set(outline.headings[1:]) <= {2}
+        assert set(outline.headings[1:]) <= {2, 3}
         assert all(scope in ("col", "row") for scope in outline.cells)
         assert len(outline.ids) == len(set(outline.ids))
         assert "script" not in outline.tags
@@ -107,7 +108,7 @@ def test_nothing_about_other_students_on_a_students_page(pages, result):
 
 
 def test_the_class_page_says_who_which_tasks_and_which_slips(result, lips):
-    page = class_page(result, "grades-feedback")
+    page = class_page(survey_of(result), "grades-feedback")
     for entry in result.students:
         assert f'href="grades-feedback/{entry.student.id}.html"' in page
     for task in lips.tasks:
@@ -122,7 +123,7 @@ def test_hostile_names_and_answers_are_text_everywhere(lips):
     name = "<script>alert(1)</script>"
     data = hand_in_bytes(lips.course, lips.id, lips.version, "s01", [AnswerRecord("point-height", name, "1")], "2")
     result = mark_class(lips, [Student("s01", name)], [File(name, b"x"), File("a", data)])
-    for page in (feedback_page(lips, result.students[0], 10), class_page(result, "p")):
+    for page in (feedback_page(lips, result.students[0]), class_page(survey_of(result), "p")):
         assert "<script" not in page
         Outline(page)
 
@@ -132,5 +133,5 @@ def test_page_names_stay_in_their_folder():
 
 
 def test_the_same_class_gives_the_same_pages(result, pages, lips):
-    assert class_page(result, "p") == class_page(result, "p")
-    assert feedback_page(lips, result.students[0], 10) == pages["s01"]
+    assert class_page(survey_of(result), "p") == class_page(survey_of(result), "p")
+    assert feedback_page(lips, result.students[0], release=True) == pages["s01"]

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from drillpoint.course.folder import File
-from drillpoint.course.gradebook import gradebook_csv, harmless, unclaimed_csv
+from drillpoint.course.gradebook import files_csv, gradebook_csv, harmless
 from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
 from drillpoint.course.marking import mark_class
 from drillpoint.course.roster import Student
@@ -44,11 +44,16 @@ def test_columns(result, lips):
 
 
 def test_formulas_are_neutralised(result):
-    table = rows(gradebook_csv(result)) + rows(unclaimed_csv(result))
+    table = rows(gradebook_csv(result)) + rows(files_csv(result))
     for row in table:
         for cell in row:
             assert not cell.startswith(("=", "+", "@", "\t", "\r"))
-    assert rows(unclaimed_csv(result))[1] == ["'+bad", "it is broken: Expecting value: line 1 column 1 (char 0)"]
+    assert rows(files_csv(result))[1] == [
+        "'+bad",
+        "",
+        "no",
+        "it is broken: Expecting value: line 1 column 1 (char 0)",
+    ]
 
 
 def test_excel_is_told_that_it_is_utf8(result):
