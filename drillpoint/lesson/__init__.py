@@ -1,9 +1,11 @@
 """What a lesson needs, in one line: `from drillpoint.lesson import *`.
 
-draw: a drawing. chart: a relation as curves. explore: a drawing with sliders. look: a ground point as a
-solid to turn. derive: a relation step by step from the drawing. work_out: a relation with the numbers put in. tabulate:
-a relation for several values of one given. ask: a question to try. judge: check an answer in words. find: the relations
-that speak of some words. point_paper: a sheet to print at true scale. And every relation of the book under its own name, such as `lip_length`.
+draw: a drawing. chart: a relation as curves. explore: a drawing with sliders. look: a ground point as a solid to turn.
+derive: a relation step by step from the drawing. work_out: a relation with the numbers put in. tabulate: a relation for
+several values of one given. ask: a question to try. judge: check an answer in words. find: the relations that speak of
+some words. point_paper: a sheet to print at true scale. Flute, the flanks, Notch and GroundPoint: to grind a point in
+numbers; conical_setup, plane_setup, family_of_setups and effects: the wheel's setting for it; Readings, Limits and
+find_faults: what is wrong with one. And every relation of the book under its own name, such as `lip_length`.
 
 Each name is fetched from its own room when it is first asked for, so that importing this module alone loads nothing.
 """
@@ -13,7 +15,12 @@ from __future__ import annotations
 from importlib import import_module
 from typing import Any
 
+_OF_THE_GROUND = (
+    *("ConicalFlank", "FacetedFlank", "Flute", "GroundPoint", "Limits", "Notch", "PlaneFlank", "Readings"),
+    *("conical_setup", "effects", "family_of_setups", "find_faults", "plane_setup"),
+)
 _HOMES = {
+    **dict.fromkeys(_OF_THE_GROUND, "drillpoint.ground"),
     "ask": "drillpoint.course",
     "chart": "drillpoint.drawing",
     "derive": "drillpoint.lesson.blackboard",
