@@ -92,6 +92,8 @@ class Requirement:
     at_least: str = ""
     at_most: str = ""
     share: float = 1.0
+    source: str = ""
+    """Whose limits they are, for limits that are somebody's choice; shown with them."""
 
 
 @frozen

@@ -49,7 +49,7 @@ def entered_from(name: str, raw: Any, task: Task, where: Place) -> Entered:
 def requirement_from(raw: Any, task: Task, where: Place) -> Requirement:
     """One thing that a plan has to meet."""
     where = where.inside(what="requirement")
-    check_keys(raw, {"says", "relation", "formula", "at_least", "at_most", "share"}, where)
+    check_keys(raw, {"says", "relation", "formula", "at_least", "at_most", "share", "source"}, where)
     at_least, at_most = (str(entry(raw, key, (str, int, float), where, "")) for key in ("at_least", "at_most"))
     rule = Requirement(
         entry(raw, "says", str, where).strip().rstrip("."),
@@ -58,6 +58,7 @@ def requirement_from(raw: Any, task: Task, where: Place) -> Requirement:
         at_least,
         at_most,
         float(entry(raw, "share", (int, float), where, 1)),
+        entry(raw, "source", str, where, ""),
     )
     if bool(rule.relation) == bool(rule.formula):
         raise InstructorError(f"{where}: a requirement has either a relation or a formula")

@@ -65,9 +65,9 @@ def _held(
     for limit, way, words in _limits(rule, values):
         slack = _AT_THE_LIMIT * max(1.0, abs(limit))
         if not way * (value - limit) >= -slack:
-            came = f"It comes to {_shown(rule, value)}, {words} {_shown(rule, limit)} is asked for."
+            came = f"It comes to {_shown(rule, value)}, {words} {_shown(rule, limit)} is asked for{_whose(rule)}."
             return Met(False, f"Not met: {rule.says}. {came}", rule.share, value)
-    return Met(True, f"Met: {rule.says} ({_shown(rule, value)}).", rule.share, value)
+    return Met(True, f"Met: {rule.says} ({_shown(rule, value)}{_whose(rule)}).", rule.share, value)
 
 
 def _value_of(task: Task, rule: Requirement, own: Mapping[str, float], values: Mapping[str, float]) -> float:
@@ -94,6 +94,10 @@ def _limits(rule: Requirement, values: Mapping[str, float]) -> Iterator[tuple[fl
     for text, way, words in ((rule.at_least, 1, "at least"), (rule.at_most, -1, "at most")):
         if text:
             yield read_formula(text, tuple(values)).at(values), way, words
+
+
+def _whose(rule: Requirement) -> str:
+    return f"; {rule.source}" if rule.source else ""
 
 
 def _shown(rule: Requirement, value: float) -> str:

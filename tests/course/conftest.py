@@ -29,6 +29,11 @@ def variants(lips: ExerciseSet) -> Variants:
     return Variants(lips)
 
 
+@pytest.fixture(scope="session")
+def relief() -> Variants:
+    return Variants(load_set(EXERCISES / "relief.toml"))
+
+
 @pytest.fixture
 def make_sheet(tmp_path: Path, lips: ExerciseSet, variants: Variants) -> Callable[[str], Path]:
     """Write a student's sheet and give its folder."""
