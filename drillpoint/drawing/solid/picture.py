@@ -26,6 +26,7 @@ Greys = npt.NDArray[np.uint8]
 Mask = npt.NDArray[np.bool_]
 
 WIDTH, HEIGHT = 480, 480
+_DARKER = 0.34  # of white: dots and lines against the face they mark
 _FINE = 2  # pixels of the depth buffer to one of the picture, each way
 _FILLED, _DIAMETERS = 0.9, 1.45  # how much of the frame is filled, by what length from the tip
 _EDGE_ON = 0.01  # sine of the angle under which a triangle counts as seen from its edge
@@ -120,28 +121,28 @@ def _seen(solid: Shown, view: View) -> _Seen:
 
 def _greys(solid: Shown, seen: _Seen, pixels: Pixels) -> tuple[Greys, Greys]:
     """The shades of grey, and how much of each pixel of the picture is covered."""
-    hit = pixels.triangle >= 0
     corners = solid.triangles[seen.towards][pixels.triangle]
-    normal = np.einsum("ijk,ijkl->ijl", pixels.shares, seen.normals[corners])
-    normal /= np.linalg.norm(normal, axis=2, keepdims=True).clip(1e-12)
+    normal = np.einsum("ij,ijk->ik", pixels.shares, seen.normals[corners])
+    towards_light = normal @ LIGHT / np.linalg.norm(normal, axis=1).clip(1e-12)
     looks = [SURFACES.get(kind_of(name), SURFACES["body"]) for name in solid.parts]
-    part = solid.of_place[corners[..., 0]]
-    grey = np.array([look.tone for look in looks])[part] * (AMBIENT + LIT * (normal @ LIGHT).clip(0))
-    patterns = np.array([PATTERNS.index(look.pattern) for look in looks])[part]
-    grey = np.where(_pattern(patterns), grey - 0.34, grey)
+    part = solid.of_place[corners[:, 0]]
+    tone = np.array([look.tone for look in looks])[part] * (AMBIENT + LIT * towards_light.clip(0))
+    pattern = np.array([PATTERNS.index(look.pattern) for look in looks])[part]
+    y, x = np.divmod(pixels.hit, WIDTH * _FINE)
+    tone -= np.where(_is_marked(pattern, x / _FINE, y / _FINE), _DARKER, 0.0)
+    grey, hit = np.zeros(pixels.depth.size), np.zeros(pixels.depth.size)
+    grey[pixels.hit], hit[pixels.hit] = tone, 1.0
     small = (HEIGHT, _FINE, WIDTH, _FINE)
     cover = hit.reshape(small).mean(axis=(1, 3))
-    total = (np.where(hit, grey, 0.0)).reshape(small).mean(axis=(1, 3))
-    shade = total / np.where(cover > 0, cover, 1.0)
+    shade = grey.reshape(small).mean(axis=(1, 3)) / np.where(cover > 0, cover, 1.0)
     return (255 * shade.clip(0, 1)).astype(np.uint8), (255 * cover).astype(np.uint8)
 
 
-def _pattern(patterns: Index) -> Mask:
-    """Where the dots and lines of the patterns are, in pixels of the depth buffer."""
-    y, x = np.indices(patterns.shape) / _FINE
+def _is_marked(pattern: Index, x: Floats, y: Floats) -> Mask:
+    """Whether a place of the picture is in a dot or a line of its pattern."""
     dots = np.hypot(x % 5 - 2.5, (y + 2.5 * (x // 5 % 2)) % 5 - 2.5) < 1.1
     lines = (x + y) % 6 < 1.3
-    return np.asarray(np.where(patterns == 1, dots, (patterns == 2) & lines))
+    return np.asarray(((pattern == 1) & dots) | ((pattern == 2) & lines))
 
 
 def _edges(solid: Shown, seen: _Seen, pixels: Pixels) -> list[str]:

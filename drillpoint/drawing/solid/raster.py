@@ -16,12 +16,14 @@ Index = npt.NDArray[np.int64]
 
 @frozen(eq=False)
 class Pixels:
-    """What is nearest to the eye at each pixel. depth: towards the eye, -inf where nothing is. triangle: -1 there.
+    """What is nearest to the eye at each pixel.
 
-    shares: of the triangle's three corners at the middle of the pixel, shape (height, width, 3).
+    depth: towards the eye, -inf where nothing is, shape (height, width). hit: numbers of the pixels, row by row, at
+    which there is something; triangle: what there is, shares: of its three corners at the middle of the pixel.
     """
 
     depth: Floats
+    hit: Index
     triangle: Index
     shares: Floats
 
@@ -30,17 +32,15 @@ def rasterised(places: Floats, triangles: Index, width: int, height: int) -> Pix
     """places: x to the right and y down in pixels, z towards the eye."""
     corner = places[triangles]
     which, y, x = _covered(corner, width, height)
-    depth = (_shares(corner[which], x + 0.5, y + 0.5) * corner[which, :, 2]).sum(axis=1)
-    # The last one written to a pixel stays, so the nearest is written last.
-    order = np.argsort(depth, kind="stable")
-    where = (y * width + x)[order]
-    flat_depth, flat_triangle = np.full(width * height, -np.inf), np.full(width * height, -1)
-    flat_depth[where], flat_triangle[where] = depth[order], which[order]
-    hit = np.flatnonzero(flat_triangle >= 0)
-    shares = np.zeros((width * height, 3))
-    shares[hit] = _shares(corner[flat_triangle[hit]], hit % width + 0.5, hit // width + 0.5)
-    shape = (height, width)
-    return Pixels(flat_depth.reshape(shape), flat_triangle.reshape(shape), shares.reshape(*shape, 3))
+    where, shares = y * width + x, _shares(corner[which], x + 0.5, y + 0.5)
+    depth = (shares * corner[which, :, 2]).sum(axis=1)
+    nearest = np.full(width * height, -np.inf)
+    np.maximum.at(nearest, where, depth)
+    first = np.full(width * height, -1)
+    seen = np.flatnonzero(depth == nearest[where])
+    first[where[seen]] = seen
+    hit = np.flatnonzero(first >= 0)
+    return Pixels(nearest.reshape(height, width), hit, which[first[hit]], shares[first[hit]])
 
 
 def _covered(corner: Floats, width: int, height: int) -> tuple[Index, Index, Index]:

@@ -32,7 +32,8 @@ def solid_page(
     """
     written_in = read_units(units)
     looked_at = subjects(point, beside, names, written_in, givens)
-    data = as_data(looked_at, view, written_in)
+    stills = pictures(looked_at, view, written_in)
+    data = as_data(looked_at, view, written_in, stills)
     data["packs"] = [base64.b64encode(packed(one.solid)).decode("ascii") for one in looked_at]
     # No tag that a name may hold must be seen by the page.
     config = json.dumps(data, ensure_ascii=False).replace("<", "\\u003c")
@@ -46,5 +47,5 @@ def solid_page(
         style=Markup(style()),  # noqa: S704  (our own file)
         script=Markup(code),  # noqa: S704  (our own files)
         config=Markup(config),  # noqa: S704  (JSON, without any "<")
-        pictures=[Markup(still.html) for still in pictures(looked_at, view, written_in)],  # noqa: S704  (escaped there)
+        pictures=[Markup(still.html) for still in stills],  # noqa: S704  (escaped there)
     )

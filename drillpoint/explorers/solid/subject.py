@@ -85,11 +85,10 @@ def pictures(looked_at: Sequence[Subject], view: str, units: Units) -> list[Pict
     ]
 
 
-def as_data(looked_at: Sequence[Subject], view: str, units: Units) -> dict[str, Any]:
-    """Everything the browser needs but the triangles."""
+def as_data(looked_at: Sequence[Subject], view: str, units: Units, stills: Sequence[Picture]) -> dict[str, Any]:
+    """Everything the browser needs but the triangles. stills: the picture of each, for while it cannot be turned."""
     views = looked_at[0].solid.views
     parts = dict.fromkeys(name for one in looked_at for name in one.solid.parts)
-    stills = pictures(looked_at, view, units)
     return {
         "title": TITLE,
         "units": units,

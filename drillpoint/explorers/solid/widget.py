@@ -30,15 +30,16 @@ class SolidWidget(CellWidget):
 
     def __init__(self, looked_at: Sequence[Subject], view: str, units: Units) -> None:
         self._looked_at, self._view, self._units = looked_at, view, units
+        self._stills = pictures(looked_at, view, units)
         super().__init__(
             _esm=widget_module(),
-            config=as_data(looked_at, view, units),
+            config=as_data(looked_at, view, units, self._stills),
             packs=[packed(one.solid) for one in looked_at],
         )
 
     def picture(self, view: str = "") -> Picture:
         """A still picture, from the view the widget started with or one named as for `solid_picture`."""
-        return side_by_side(pictures(self._looked_at, view or self._view, self._units))
+        return side_by_side(pictures(self._looked_at, view, self._units) if view else self._stills)
 
     def _repr_mimebundle_(self, **kwargs: Any) -> Any:
         live = super()._repr_mimebundle_(**kwargs)

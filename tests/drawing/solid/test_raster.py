@@ -22,7 +22,8 @@ def test_a_square_covers_exactly_its_pixels():
     # DERIVED: the pixels whose middles lie between 3 and 8, and 2 and 6
     expected = np.zeros((10, 12), dtype=bool)
     expected[2:6, 3:8] = True
-    assert ((seen.triangle >= 0) == expected).all()
+    assert ((seen.depth > -np.inf) == expected).all()
+    assert (seen.hit == np.flatnonzero(expected)).all()
     assert seen.depth[4, 5] == pytest.approx(1.5)
     assert seen.depth[0, 0] == -np.inf
 
@@ -40,17 +41,18 @@ def test_what_is_nearer_to_the_eye_hides_the_rest_whichever_comes_first(order):
 def test_each_pixel_is_in_its_triangle_at_its_depth(corners):
     places = np.array(corners)
     seen = rasterised(places, np.array([[0, 1, 2]]), 20, 20)
-    for row, column in np.argwhere(seen.triangle == 0):
-        at = seen.shares[row, column] @ places
+    for number, shares in zip(seen.hit, seen.shares, strict=True):
+        row, column = divmod(number, 20)
+        at = shares @ places
         assert at[:2] == pytest.approx([column + 0.5, row + 0.5], abs=1e-6)
         assert seen.depth[row, column] == pytest.approx(at[2], abs=1e-6)
-        assert seen.shares[row, column].min() > -1e-6
+        assert shares.min() > -1e-6
 
 
 def test_a_triangle_seen_from_its_edge_or_outside_the_picture_shows_nothing():
     places = np.array([[1, 1, 0], [5, 5, 0], [9, 9, 4], [-9, -9, 0], [-3, -9, 0], [-3, -3, 0]], dtype=float)
     seen = rasterised(places, np.array([[3, 4, 5]]), 12, 12)
-    assert (seen.triangle < 0).all()
+    assert seen.hit.size == 0
     assert np.isfinite(rasterised(places, np.array([[0, 1, 2]]), 12, 12).shares).all()
 
 

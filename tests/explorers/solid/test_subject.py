@@ -5,7 +5,7 @@ import json
 import pytest
 
 from drillpoint.errors import LearnerError
-from drillpoint.explorers.solid.subject import as_data, plain_point, subjects
+from drillpoint.explorers.solid.subject import as_data, pictures, plain_point, subjects
 from tests.drawing.solid.points import points
 
 USUAL = {"diameter": 10, "point_angle": 118, "lip_relief": 12, "web": 1.5}
@@ -56,7 +56,7 @@ def test_what_is_no_ground_point_is_refused(point, beside, names, givens, words)
 
 def test_the_browser_gets_a_look_a_word_and_a_sentence_for_every_part():
     two = subjects(points()["plain"], points()["split"], ("whole", "split"), "mm", {})
-    data = json.loads(json.dumps(as_data(two, "end", "mm")))
+    data = json.loads(json.dumps(as_data(two, "end", "mm", pictures(two, "end", "mm"))))
     assert data["start"]["tilt"] == 90
     assert [one["title"] for one in data["solids"]] == ["whole", "split"]
     assert {part["name"] for part in data["parts"]} == {n for one in data["solids"] for n in one["names"]}

@@ -25,7 +25,7 @@ def test_other_points_show_as_well(open_solid, name):
     assert 0.12 < covered(pixels(open_solid(name))) < 0.6
 
 
-def test_the_picture_in_the_browser_is_the_still_one(open_solid):
+def test_the_end_view_is_a_full_circle_with_flanks_lighter_than_flutes(open_solid):
     page = open_solid("plain")
     box = page.locator(".frame").bounding_box()
     page.get_by_role("button", name="end view").click()
