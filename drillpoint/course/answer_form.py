@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from attrs import frozen
 
@@ -77,8 +78,7 @@ class AnswerForm:
             return self._yes_or_no(typed)
         if self.kind == "text":
             return _prose(typed)
-        reading = read_number(typed, self.unit)
-        return Answer(reading.echo, reading)
+        return _number(typed, self.unit)
 
     def _letter(self, typed: str) -> Answer:
         match = _LETTER.fullmatch(typed) if len(typed) <= LONGEST_TEXT else None
@@ -93,11 +93,11 @@ class AnswerForm:
         if match is None:
             raise ReadingError("Begin with yes or no, then give the number.", typed, 0, examples)
         try:
-            reading = read_number(typed[match.end() :], self.unit)
+            number = _number(typed[match.end() :], self.unit)
         except ReadingError as error:
             raise ReadingError(error.reason, typed, match.end() + error.position, examples) from None
         yes = match.group(1).lower() in ("yes", "y")
-        return Answer(f"{'yes' if yes else 'no'}; {reading.echo}", reading, yes=yes)
+        return Answer(f"{'yes' if yes else 'no'}; {number.echo}", number.reading, yes=yes)
 
 
 def _prose(typed: str) -> Answer:
@@ -108,3 +108,10 @@ def _prose(typed: str) -> Answer:
         raise ReadingError(f"This is longer than {LONGEST_PROSE} characters.", typed, LONGEST_PROSE, ())
     words = len(typed.split())
     return Answer(f"{words} word{'' if words == 1 else 's'}")
+
+
+@lru_cache(maxsize=4096)
+def _number(typed: str, unit: str) -> Answer:
+    """Read a number. A class types the same few thousand texts again and again."""
+    reading = read_number(typed, unit)
+    return Answer(reading.echo, reading)

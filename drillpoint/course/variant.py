@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import hashlib
+import math
 from collections.abc import Iterator, Mapping
-from functools import lru_cache, partial
+from functools import cached_property, lru_cache
 
 from attrs import frozen
 
@@ -49,7 +50,7 @@ class Question:
     """What an answer to it is called in a hand-in; empty stands for the id of the task."""
     parts: tuple[Question, ...] = ()
 
-    @property
+    @cached_property
     def boxes(self) -> tuple[Box, ...]:
         """What is to be typed: one box, or one for each part, in order."""
         if self.parts:
@@ -118,29 +119,47 @@ class _Source:
 
     def __init__(self, exercise_set: ExerciseSet, task: Task, number: int) -> None:
         self.set, self.task, self.number = exercise_set, task, number
-        self.numbers = lru_cache(maxsize=_CACHED)(partial(numbers_of, task))
+        self.numbers = lru_cache(maxsize=_CACHED)(self._worked_out)
         # A formula holds for all its givens: there is nothing to draw.
         self.givens = () if task.kind == "formula" else task.givens
+        self._where = "\x1f".join((exercise_set.course, exercise_set.id, str(exercise_set.version), task.id))
+        self._possible = math.prod(len(given.values) for given in self.givens)
+        self._questions: dict[int, Question] = {}
 
     def draws(self, student: str) -> Iterator[tuple[Numbers | Unfit, int]]:
         """Draw again and again: the numbers, or why they are not handed out, and the rest of the digest."""
-        where = (self.set.course, self.set.id, str(self.set.version), self.task.id, student)
         for attempt in range(MOST_DRAWS):
-            key = "\x1f".join((*where, str(attempt)))
+            key = f"{self._where}\x1f{student}\x1f{attempt}"
             rest = int.from_bytes(hashlib.sha256(key.encode("utf-8", "surrogatepass")).digest(), "big")
-            indices = []
-            for given in self.givens:
-                rest, index = divmod(rest, len(given.values))
-                indices.append(index)
-            yield self.numbers(tuple(indices)), rest
+            rest, drawn = divmod(rest, self._possible)
+            yield self.numbers(drawn), rest
+
+    def _worked_out(self, drawn: int) -> Numbers | Unfit:
+        """The numbers of one of all possible draws: the indices of its values are the digits of one number."""
+        indices = []
+        for given in self.givens:
+            drawn, index = divmod(drawn, len(given.values))
+            indices.append(index)
+        return numbers_of(self.task, tuple(indices))
 
     def question(self, student: str) -> Question:
         first = ""
         for numbers, rest in self.draws(student):
             if isinstance(numbers, Numbers):
-                return self._asked(self.task, numbers, rest)
+                return self._with(numbers, rest)
             first = first or numbers.reason
         raise InstructorError(f"task {self.task.id}: no draw of {MOST_DRAWS} can be handed out; the first one: {first}")
+
+    def _with(self, numbers: Numbers, rest: int) -> Question:
+        if numbers.options or numbers.parts:
+            return self._asked(self.task, numbers, rest)
+        # Nothing to shuffle: all who have these numbers have the same question. It holds on to its numbers, so that
+        # no others can have their place in memory.
+        if id(numbers) not in self._questions:
+            if len(self._questions) >= _CACHED:
+                self._questions.clear()
+            self._questions[id(numbers)] = self._asked(self.task, numbers, rest)
+        return self._questions[id(numbers)]
 
     def _asked(self, task: Task, numbers: Numbers, rest: int, key: str = "") -> Question:
         options = _shuffled(numbers.options, rest)
