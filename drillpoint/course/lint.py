@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from attrs import frozen
 
 from drillpoint.course.exercise import ExerciseSet, Task
+from drillpoint.course.faulty import DRAWN_HERE
 from drillpoint.course.filling import PLACEHOLDER
 from drillpoint.course.lint_plan import about_plan
 from drillpoint.course.numbers import MOST_COMPUTED_OPTIONS
@@ -28,7 +29,7 @@ _MOST_REFUSED = 0.25
 # Now and then an angle asked for happens to equal another angle given; that tells a student nothing.
 _MOST_BY_CHANCE = 0.1
 # How far outside its usual range a given may lie, as a share of the range.
-_FAR_OUT = 0.5
+_FAR_OUT = 0.35
 # Angles that can be meant in two ways, and the words of which one must stand in the question.
 _CONVENTION_WORDS = {"point_angle": ("included", "whole", "half"), "chisel_edge_angle": ("obtuse", "acute")}
 _NUMBER = re.compile(r"(?<![\w.,])\d+(?:[.,]\d+)?(?![\w]*[\d/])")
@@ -76,7 +77,11 @@ def _line(task: Task, key: str) -> int:
 
 
 def _about(variants: Variants, task: Task, tried: int) -> Iterator[Said]:
-    yield from _placeholders(task)
+    unknown = list(_unknown_placeholders(task))
+    if unknown:
+        yield from unknown
+        return
+    yield from _printed_as_they_stand(task)
     students = [f"tried-{number}" for number in range(tried)]
     reasons = Counter(_gist(reason) for student in students for reason in variants.refused(task.id, student))
     drawn = tried + sum(reasons.values())
@@ -142,13 +147,21 @@ def _blamed(task: Task, reason: str) -> int:
     return _line(task, "slips" if "options" in reason else "statements" if "statement" in reason else "givens")
 
 
-def _placeholders(task: Task) -> Iterator[Said]:
-    known = {given.name for given in task.givens} | task.let.keys()
-    for text in (task.text, *(part.text for part in task.parts), *(s.text for s in task.statements)):
+def _texts(task: Task) -> list[str]:
+    return [task.text, *(part.text for part in task.parts), *(statement.text for statement in task.statements)]
+
+
+def _unknown_placeholders(task: Task) -> Iterator[Said]:
+    known = {given.name for given in task.givens if given.name not in DRAWN_HERE} | task.let.keys()
+    for match in (match for text in _texts(task) for match in PLACEHOLDER.finditer(text)):
+        if match.group(1) not in known:
+            yield "text", f"{match.group()} is not a given; known: {', '.join(sorted(known)) or 'none'}"
+
+
+def _printed_as_they_stand(task: Task) -> Iterator[Said]:
+    for text in _texts(task):
         for match in PLACEHOLDER.finditer(text):
-            if match.group(1) not in known:
-                yield "text", f"{match.group()} is not a given; known: {', '.join(sorted(known)) or 'none'}"
-            elif match.group(1) in task.let and not _UNIT_BEHIND.match(text, match.end()):
+            if match.group(1) in task.let and not _UNIT_BEHIND.match(text, match.end()):
                 yield "text", f"{match.group()} is printed without a unit; write one behind it"
     for hint in (*task.hints, *(hint for part in task.parts for hint in part.hints)):
         if PLACEHOLDER.search(hint):

@@ -244,11 +244,13 @@ def _check_task(task: Task, where: Place) -> None:
 
 
 def _lines(where: Place) -> Mapping[str, int]:
+    """The line of the task, under "", and of each entry; of a list of tables it is the first one's."""
     depth = len(where.path)
-    own = {
-        path[depth]: line for path, line in where.lines.items() if path[:depth] == where.path and len(path) == depth + 1
-    }
-    return {"": where.line(), **{str(key): line for key, line in own.items()}}
+    found = {"": where.line()}
+    for path, line in where.lines.items():
+        if path[:depth] == where.path and len(path) > depth:
+            found.setdefault(str(path[depth]), line)
+    return found
 
 
 def _tolerance_from(raw: Mapping[str, Any], where: Place) -> Tolerance:

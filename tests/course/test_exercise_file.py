@@ -69,7 +69,7 @@ def test_ranges_and_shop_fractions(tmp_path):
         ("[8, 10]", '{ choose = [8], unit = "°" }', "does not suit"),
         ("decimals = 2", 'decimals = 2\nunit = "°"', "does not suit point_height"),
         ("decimals = 2", "decimals = 2\ntolerance = { percent = 50 }", "at most 20"),
-        ("decimals = 2", 'decimals = 2\nkind = "essay"', "known are number, choice, formula, judgement"),
+        ("decimals = 2", 'decimals = 2\nkind = "essay"', "known are number, choice, formula, judgement, parts"),
         ("decimals = 2", 'decimals = 2\nkind = "formula"', "has names"),
         ("decimals = 2", 'decimals = 2\nkind = "judgement"', "either at_least or at_most"),
         ("decimals = 2", 'decimals = 2\nasked = "webb"', "asked 'webb' is not known"),
@@ -157,3 +157,133 @@ def test_what_cannot_be_read_is_shown_with_its_place(tmp_path, old, new, says):
         load_set(write(tmp_path, text.replace(old, new)))
     assert says in str(caught.value)
     assert "small.toml" in str(caught.value)
+
+
+PARTS = """
+[[task]]
+id = "steps"
+kind = "parts"
+title = "Steps"
+text = "A {diameter} drill of {point_angle} (included), web {web}, relief {lip_relief}."
+[task.givens]
+diameter = [10]
+point_angle = [118]
+web = [1.5]
+lip_relief = [12]
+[[task.parts]]
+id = "a"
+text = "Relief square to the lip?"
+relation = "axial_relief"
+[[task.parts]]
+id = "b"
+text = "Chisel edge angle?"
+relation = "chisel_edge_angle"
+carry = ["a"]
+"""
+PLAN = """
+[[task]]
+id = "plan"
+kind = "plan"
+title = "Plan"
+text = "Choose a point angle (included) for {diameter}."
+[task.givens]
+diameter = [10]
+[task.enter]
+point_angle = { decimals = 0, example = "118" }
+[[task.requirements]]
+says = "Flat enough"
+relation = "point_height"
+at_most = 3.1
+"""
+DIAGNOSE = """
+[[task]]
+id = "wrong"
+kind = "diagnose"
+title = "Wrong"
+text = "What is wrong?"
+faults = ["unequal_angles", "thick_web", "sound"]
+readings = ["half_angle_1", "half_angle_2", "web"]
+[task.givens]
+diameter = [10]
+"""
+OPEN = """
+[[task]]
+id = "open"
+kind = "open"
+title = "Open"
+text = "Why?"
+rubric = ["gives a reason"]
+"""
+STATED = """
+[[task]]
+id = "who"
+kind = "choice"
+title = "Who"
+text = "A {diameter} drill of {point_angle} (included)."
+relation = "point_height"
+[task.givens]
+diameter = [10]
+point_angle = [118]
+[[task.statements]]
+name = "high"
+text = "It is over 3 mm."
+holds = "answer - 3"
+says = "x"
+"""
+
+
+@pytest.mark.parametrize(
+    ("task", "old", "new", "marker", "says"),
+    [
+        (PARTS, 'carry = ["a"]', 'carry = ["c"]', "carry =", "part b: carry 'c' is not known"),
+        (PARTS, '"chisel_edge_angle"', '"point_height"', "carry =", "part b: point_height does not need axial_relief"),
+        (PARTS, 'id = "b"', 'id = "a" # again', 'id = "a" # again', "part id 'a' is used twice"),
+        (PARTS, "lip_relief = [12]", "lip_relief = [12]\naxial_relief = [10]", "carry =", "already a given"),
+        (PARTS, 'kind = "parts"', 'kind = "parts"\nunit = "mm"', "unit =", "unit belongs to kind = 'number or choice"),
+        (PLAN, "at_most = 3.1", "", "[[task.requirements]]", "at_least or at_most or both"),
+        (PLAN, 'relation = "point_height"', 'relation = "lip_length"', "relation =", "lip_length needs"),
+        (PLAN, "point_angle = {", "diameter = {", "diameter = {", "diameter is already a given"),
+        (PLAN, '"118"', '"118/"', "point_angle =", "ends too early"),
+        (PLAN, "at_most = 3.1", 'at_most = "3*web"', "[[task.requirements]]", "“web” is not a name"),
+        (PLAN, "decimals = 0", 'decimals = 0, unit = "mm"', "point_angle =", "unit 'mm' does not suit point_angle"),
+        (DIAGNOSE, '"thick_web"', '"thick_wed"', "faults =", "did you mean 'thick_web'?"),
+        (DIAGNOSE, ', "thick_web"', "", "faults =", "faults lists 3 to 8"),
+        (DIAGNOSE, '"web"]', '"webb"]', "readings =", "did you mean 'web'?"),
+        (DIAGNOSE, "diameter = [10]", "diameter = [10]\nweb = [1]", "[task.givens]", "has one given, diameter"),
+        (OPEN, '["gives a reason"]', "[]", "rubric =", "at least one point"),
+        (OPEN, "rubric = ", 'relation = "lead"\nrubric = ', "relation =", "relation belongs to kind"),
+        (STATED, '"answer - 3"', '"answer - h"', "[[task.statements]]", "“h” is not a name"),
+    ],
+)
+def test_says_what_is_wrong_with_the_other_kinds_and_on_which_line(tmp_path, task, old, new, marker, says):
+    text = HEAD + task
+    assert load_set(write(tmp_path, text)).tasks
+    assert old in text
+    changed = text.replace(old, new, 1)
+    with pytest.raises(InstructorError) as caught:
+        load_set(write(tmp_path, changed))
+    assert says in str(caught.value)
+    assert f"line {changed[: changed.index(marker)].count(chr(10)) + 1}, " in str(caught.value)
+
+
+def test_a_part_takes_what_its_relation_needs(tmp_path):
+    a, b = load_set(write(tmp_path, HEAD + PARTS)).tasks[0].parts
+    assert {given.name for given in a.givens if not given.shown_only} == {
+        "diameter",
+        "point_angle",
+        "web",
+        "lip_relief",
+    }
+    assert {given.name for given in b.givens if not given.shown_only} == {"point_angle", "axial_relief"}
+    assert b.carries == {"axial_relief": "a"}
+
+
+def test_shop_sizes_and_reading_errors(tmp_path):
+    text = HEAD + TASK.replace(
+        "diameter = [8, 10]", 'diameter = { shop = "letter", from = "0.3 in", reading_error = 0.1 }'
+    )
+    given = load_set(write(tmp_path, text)).tasks[0].givens[0]
+    assert given.values[0].shown == "letter N drill (0.302 in)"
+    assert given.reading_error == 0.1
+    with pytest.raises(InstructorError, match="did you mean 'letter'"):
+        load_set(write(tmp_path, text.replace('"letter"', '"leter"')))
