@@ -10,6 +10,7 @@ import unicodedata
 from functools import cache
 from typing import Any
 
+from drillpoint.course.answer_form import LONGEST_PROSE
 from drillpoint.course.numeral import MOST_DIGITS, NUMERAL, THOUSANDS, VULGAR
 from drillpoint.course.reading import LONGEST_TEXT
 from drillpoint.course.typed import LOOK_ALIKES
@@ -24,6 +25,7 @@ def reading_table() -> dict[str, Any]:
     """Everything as plain data that can be written as JSON."""
     return {
         "longest": LONGEST_TEXT,
+        "longest_prose": LONGEST_PROSE,
         "most_digits": MOST_DIGITS,
         "look_alikes": {chr(one): other for one, other in LOOK_ALIKES.items()},
         "numeral": javascript_pattern(NUMERAL.pattern),

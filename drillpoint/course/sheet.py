@@ -52,6 +52,11 @@ def sheet_description(exercise_set: ExerciseSet, student: Student, questions: li
     }
 
 
+def who_is(student: Student) -> str:
+    """The name and the id of a student, as they stand on the sheet."""
+    return f"{student.name} ({student.id})" if student.name and student.name != student.id else student.id
+
+
 def box_number(question: Question, box: Box) -> str:
     """What a box is called on the sheet: the number of its task, or `3.web` for a part."""
     return f"{question.number}.{box.label}" if box.label else str(question.number)
@@ -69,11 +74,10 @@ def _form_entry(form: AnswerForm) -> dict[str, Any]:
 
 def sheet_notebook(exercise_set: ExerciseSet, student: Student, questions: list[Question]) -> dict[str, Any]:
     """Make the notebook, as plain data in the notebook format 4.5. It reads well on paper and without a kernel."""
-    who = f"{student.name} ({student.id})" if student.name and student.name != student.id else student.id
     course = escape_markdown(exercise_set.course)
     head = [
         f"# {exercise_set.title}",
-        f"**Sheet of {escape_markdown(who)}** · {course} · version {exercise_set.version}",
+        f"**Sheet of {escape_markdown(who_is(student))}** · {course} · version {exercise_set.version}",
     ]
     head += [escape_markdown(" ".join(exercise_set.about.split())), _HOW_TO.format(name=exercise_set.id), _CAUTION]
     name = exercise_set.id
