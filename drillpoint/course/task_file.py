@@ -36,7 +36,7 @@ IDENTIFIER = re.compile(r"[a-z0-9][a-z0-9-]{0,39}")
 
 _COMMON = {"id", "kind", "title", "text", "hints", "points", "let", "givens", "drawing"}
 _ONE_ANSWER = {"relation", "asked", "unit", "decimals", "tolerance", "slips"}
-_KEYS: Mapping[str, set[str]] = {
+ENTRIES: Mapping[str, set[str]] = {
     "number": _COMMON | _ONE_ANSWER,
     "choice": _COMMON | _ONE_ANSWER | {"statements"},
     "formula": _COMMON | _ONE_ANSWER | {"names", "symbol", "functions"},
@@ -47,7 +47,7 @@ _KEYS: Mapping[str, set[str]] = {
     "diagnose": _COMMON | {"faults", "readings", "cure"},
     "open": _COMMON | {"rubric"},
 }
-_PART_KEYS = _ONE_ANSWER | {"id", "kind", "text", "hints", "points", "carry", "takes", "at_least", "at_most"}
+PART_ENTRIES = _ONE_ANSWER | {"id", "kind", "text", "hints", "points", "carry", "takes", "at_least", "at_most"}
 
 
 def task_from(raw: Mapping[str, Any], where: Place) -> Task:
@@ -55,13 +55,13 @@ def task_from(raw: Mapping[str, Any], where: Place) -> Task:
     number = where.path[-1]
     named = raw.get("id", number + 1 if isinstance(number, int) else number) if isinstance(raw, Mapping) else number
     where = where.inside(what=f"task {named}")
-    check_keys(raw, set().union(*_KEYS.values()), where)
+    check_keys(raw, set().union(*ENTRIES.values()), where)
     task_id = _id(raw, where)
     kind = one_of(KINDS, entry(raw, "kind", str, where, "number"), "kind", where)
     for key in raw:
         # What of these is misplaced is said more exactly below.
-        if key not in _KEYS[kind] | {"names", "at_least", "at_most"}:
-            kinds = " or ".join(other for other in KINDS if key in _KEYS[other])
+        if key not in ENTRIES[kind] | {"names", "at_least", "at_most"}:
+            kinds = " or ".join(other for other in KINDS if key in ENTRIES[other])
             raise InstructorError(f"{where.at(key)}: {key} belongs to kind = {kinds!r}, and this is {kind!r}")
     givens = _givens(raw, where)
     task = Task(
@@ -171,7 +171,7 @@ def _parts(task: Task, raw: list[Any], where: Place) -> tuple[Task, ...]:
 
 
 def _part(task: Task, before: Iterable[Task], raw: Mapping[str, Any], where: Place) -> Task:
-    check_keys(raw, _PART_KEYS, where)
+    check_keys(raw, PART_ENTRIES, where)
     part_id = _id(raw, where)
     earlier = {part.id: part for part in before}
     if part_id in earlier:

@@ -4,16 +4,15 @@ import re
 from pathlib import Path
 
 import pytest
-from attrs import fields
 
 from drillpoint.course.commands import COMMANDS
-from drillpoint.course.exercise import Task
 from drillpoint.course.exercise_file import load_set
 from drillpoint.course.lint import lint
 from drillpoint.course.marking import LOOK, MARKED, NO_HAND_IN, NOT_MARKED
 from drillpoint.course.reading import read_number
 from drillpoint.course.slips import SLIPS
-from drillpoint.course.task_file import KINDS
+from drillpoint.course.task_file import ENTRIES, KINDS, PART_ENTRIES
+from drillpoint.course.variant import Variants
 
 GUIDE = (Path(__file__).resolve().parents[2] / "docs" / "instructor.md").read_text(encoding="utf-8")
 FLAT = " ".join(GUIDE.split())
@@ -24,7 +23,7 @@ def test_every_name_an_instructor_meets_is_explained(name):
     assert name in FLAT
 
 
-@pytest.mark.parametrize("entry", [f.name for f in fields(Task) if f.name != "figure"])
+@pytest.mark.parametrize("entry", sorted(set().union(PART_ENTRIES, *ENTRIES.values())))
 def test_every_entry_of_a_task_is_explained(entry):
     assert re.search(rf"\b{entry}\b", GUIDE)
 
@@ -34,12 +33,24 @@ def test_every_command_but_the_maker_of_the_invented_class_is_shown():
         assert f"python3 -m drillpoint {command.name}" in GUIDE or command.name == "demo-class"
 
 
-def test_the_example_task_can_be_used(tmp_path):
-    example = GUIDE.split("## Writing a task")[1].split("The right answer and the wrong ones")[0]
-    lines = [line.removeprefix("    ") for line in example.splitlines() if line.startswith("    ")]
+def examples():
+    chapter = GUIDE.split("## Writing a task")[1].split("## What students may type")[0]
+    blocks = re.findall(r"(?:^    .*\n)+", chapter, re.MULTILINE)
+    return ["\n".join(line[4:] for line in block.splitlines()) for block in blocks if "[[task]]" in block]
+
+
+@pytest.mark.parametrize("example", examples(), ids=lambda example: example.splitlines()[1])
+def test_every_example_can_be_used_as_it_stands(tmp_path, example):
     path = tmp_path / "guide.toml"
-    path.write_text('set = "guide"\ntitle = "G"\ncourse = "C"\nversion = 1\n' + "\n".join(lines), encoding="utf-8")
-    assert [line for line in lint(load_set(path), 50) if "not handed out" not in line] == []
+    path.write_text('set = "guide"\ntitle = "G"\ncourse = "C"\nversion = 1\n' + example, encoding="utf-8")
+    exercise_set = load_set(path)
+    assert [line for line in lint(exercise_set, 50) if "not handed out" not in line and "only " not in line] == []
+    assert next(Variants(exercise_set).questions("s01")).worked
+
+
+def test_there_is_an_example_of_most_kinds():
+    kinds = {kind for kind in KINDS if any(f'kind = "{kind}"' in example for example in examples())}
+    assert kinds == set(KINDS) - {"number", "judgement", "settings"}
 
 
 def test_what_students_may_type_can_be_read():
