@@ -50,6 +50,37 @@ _GARBAGE = (
 )
 _BROKEN = ("1,234", "3.5.1", "5 mm 3", "sin 2κ", "e", "59deg8", "1.5/2", "no", "5 5", "10°°")
 
+_RULES = """\
+# Rules and decisions for the invented class; marking reads this file and never writes it.
+# python3 -m drillpoint mark exercises/demo-class/hand-ins --set lips --roster exercises/demo-class/roster.csv
+#     --rules exercises/demo-class/rules.toml --out grades.csv
+
+deadline = 2026-03-12T19:16:30Z
+counts = "last"
+penalty_per_day = 10
+
+[[accept]]
+student = "s14"
+task = "point-height"
+typed = "1,234"
+share = 0.5
+reason = "1.234 was meant, as the sketch on paper shows"
+
+[[add]]
+student = "s20"
+points = 3
+reason = "three tasks done aloud at the bench"
+
+[[excuse]]
+student = "s24"
+reason = "moved to another class"
+
+[[extend]]
+student = "s18"
+deadline = 2026-03-14T20:00:00Z
+reason = "the computer of the workshop was down"
+"""
+
 
 @frozen
 class Intended:
@@ -98,19 +129,19 @@ def intentions(exercise_set: ExerciseSet) -> Mapping[str, tuple[Intended, ...]]:
 
 
 def write_demo_class(folder: Path) -> int:
-    """Write roster.csv and the hand-ins below `folder`; give the number of hand-in files."""
+    """Write roster.csv, rules.toml and the hand-ins below `folder`; give the number of hand-in files."""
     files = demo_files(load_set(SET))
     for name, data in files.items():
         path = folder / name
         path.parent.mkdir(parents=True, exist_ok=True)
         write_safely(path, data)
-    return len(files) - 1
+    return sum(name.startswith("hand-ins/") for name in files)
 
 
 def demo_files(exercise_set: ExerciseSet) -> Mapping[str, bytes]:
     """All files of the invented class, by path. The same set gives the same bytes."""
     lines = ["id,name", *(f"{student_id(n)},Student {n:02}" for n in range(1, STUDENTS + 1))]
-    files = {"roster.csv": ("\n".join(lines) + "\n").encode("ascii")}
+    files = {"roster.csv": ("\n".join(lines) + "\n").encode("ascii"), "rules.toml": _RULES.encode("ascii")}
     planned = intentions(exercise_set)
     for number in range(1, 19):
         own = _hand_in(exercise_set, student_id(number), planned[student_id(number)], number)

@@ -9,7 +9,8 @@ Path = tuple[str | int, ...]
 """The way to an entry: keys, and numbers (from 0) in lists: `("task", 2, "givens", "diameter")`."""
 
 _HEADER = re.compile(r"\s*(\[\[?)\s*([^\[\]#]+?)\s*\]")
-_KEY = re.compile(r"\s*([A-Za-z0-9_.\"'-]+?)\s*=")
+_PART = r"(?:[A-Za-z0-9_-]+|\"[^\"]*\"|'[^']*')"
+_KEY = re.compile(rf"\s*({_PART}(?:\s*\.\s*{_PART})*)\s*=")
 _TEXT_ENDS = ('"""', "'''")
 
 
@@ -37,7 +38,7 @@ def lines_of(text: str) -> Mapping[Path, int]:
 
 
 def _parts(dotted: str) -> Path:
-    return tuple(part.strip().strip("\"'") for part in dotted.split("."))
+    return tuple(part.strip("\"'") for part in re.findall(_PART, dotted))
 
 
 def _inside(path: Path, counts: Mapping[Path, int]) -> Path:

@@ -122,7 +122,8 @@ def listen(event, details):
         given = details[:2] if event == "os.rename" else details[:1]
         paths = [os.fsdecode(one) for one in given if isinstance(one, (str, bytes, os.PathLike))]
         inside = all(path.startswith((hostile, out)) for path in paths)
-        known = all(path.startswith(exercises) and path.endswith((".toml", "roster.csv", "exercises")) for path in paths)
+        own = [path for path in paths if path.startswith(exercises)]
+        known = own == paths and all(path.endswith((".toml", "roster.csv", "exercises")) for path in paths)
         seen.add(event + ("" if inside or known else " outside: " + " ".join(paths)))
 
 sys.addaudithook(listen)
