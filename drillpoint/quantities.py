@@ -22,7 +22,7 @@ import difflib
 import math
 import tomllib
 from collections.abc import Mapping
-from decimal import ROUND_HALF_UP, Decimal
+from decimal import ROUND_HALF_UP, Context, Decimal
 from importlib import resources
 from types import MappingProxyType
 
@@ -88,11 +88,17 @@ def unit_suffix(unit: str) -> str:
     return unit if unit in ("", "°") else " " + unit
 
 
+_LONGEST = 1e21
+_DIGITS = Context(prec=60)
+
+
 def plain_number(value: float, decimals: int) -> str:
     """The number rounded to at most `decimals` places (a tie away from zero), without trailing zeros or exponent."""
     # Ties go the way of JavaScript's toFixed, so that the page in the browser prints the same digits as Python.
-    exact = Decimal(value)
-    text = f"{exact.quantize(Decimal(1).scaleb(-decimals), ROUND_HALF_UP):f}" if exact.is_finite() else str(value)
+    # As in JavaScript, a number that nobody could read in full keeps its exponent.
+    if not abs(value) < _LONGEST:
+        return str(float(value))
+    text = f"{Decimal(value).quantize(Decimal(1).scaleb(-decimals), ROUND_HALF_UP, _DIGITS):f}"
     if "." in text:
         text = text.rstrip("0").rstrip(".")
     return "0" if text in ("-0", "") else text

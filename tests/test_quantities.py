@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import inspect
+import math
 import tomllib
 from importlib import resources
 
@@ -54,6 +55,12 @@ def test_an_unknown_name_gets_the_nearest() -> None:
 )
 def test_plain_numbers(value: float, decimals: int, said: str) -> None:
     assert plain_number(value, decimals) == said
+
+
+def test_numbers_too_long_to_read_keep_their_exponent() -> None:
+    assert [plain_number(v, 2) for v in (1e300, -1e21, math.inf)] == ["1e+300", "-1e+21", "inf"]
+    assert plain_number(math.nan, 2) == "nan"
+    assert plain_number(1e20, 8) == "1" + 20 * "0"
 
 
 @given(st.floats(-1e6, 1e6), st.integers(0, 6))
