@@ -29,7 +29,7 @@ _MOST_REFUSED = 0.25
 # Now and then an angle asked for happens to equal another angle given; that tells a student nothing.
 _MOST_BY_CHANCE = 0.1
 # How far outside its usual range a given may lie, as a share of the range.
-_FAR_OUT = 0.35
+_FAR_OUT = 0.5
 # Angles that can be meant in two ways, and the words of which one must stand in the question.
 _CONVENTION_WORDS = {"point_angle": ("included", "whole", "half"), "chisel_edge_angle": ("obtuse", "acute")}
 _NUMBER = re.compile(r"(?<![\w.,])\d+(?:[.,]\d+)?(?![\w]*[\d/])")

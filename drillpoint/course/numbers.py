@@ -25,6 +25,7 @@ FEWEST_OPTIONS = 3
 # A slip must lie this many tolerances from the right value, so that neither can pass as the other.
 APART = 2.0
 _DECIDED = 1e-6
+_MOST_TIMES = 1e9
 
 
 @frozen
@@ -109,6 +110,8 @@ def carried(task: Task, givens: Mapping[str, GivenValue], results: Mapping[str, 
     """
     put_in = dict(givens)
     for name, value in results.items():
+        if value not in QUANTITIES[name].possible:
+            return None
         put_in[name] = GivenValue(value, QUANTITIES[name].show(value, 4))
     values = {name: given.value for name, given in put_in.items()}
     right = wrong_value(task, values)
@@ -234,8 +237,9 @@ def _wrong_values(task: Task, values: Mapping[str, float], right: float) -> Iter
         else:
             says, found = SLIPS[rule.name].says, SLIPS[rule.name].wrong(derivation)
         for value in found:
-            # A slip that changes nothing here (the sine of 180° minus an angle) is not a wrong value.
-            if math.isfinite(value) and not math.isclose(value, right, rel_tol=1e-9):
+            # A slip that changes nothing here (the sine of 180° minus an angle) is not a wrong value, nor is one that
+            # ran against a pole (the tangent of 90°), which nobody would hand in.
+            if abs(value) < _MOST_TIMES * max(abs(right), 1.0) and not math.isclose(value, right, rel_tol=1e-9):
                 yield rule.name, says, value
 
 

@@ -3,25 +3,30 @@
 from __future__ import annotations
 
 import html
+from collections.abc import Mapping
 from functools import lru_cache
 from typing import Any
 
 from drillpoint.course.answer_box import status_line
 from drillpoint.course.exercise_file import load_set
-from drillpoint.course.judging import Verdict, judge_answer
-from drillpoint.course.sheet import question_figure
-from drillpoint.course.variant import Question, Variants
+from drillpoint.course.judging import Verdict, judge_task
+from drillpoint.course.picturing import pictures_of
+from drillpoint.course.variant import Box, Question, Variants
 from drillpoint.errors import LearnerError
 
 FIRST_NUMBERS = "practice"
 
 
-def judge(task: str, typed: str | float, *, numbers: str = FIRST_NUMBERS) -> Verdict:
+Typed = str | float | Mapping[str, str | float]
+
+
+def judge(task: str, typed: Typed, *, numbers: str = FIRST_NUMBERS) -> Verdict:
     """Judge an answer to a practice task, as in `judge("lips/point-height", "3.00 mm")`.
 
+    A task with several boxes takes them by name: `judge("relief/in-steps", {"a": "7.9", "b": "106.5"})`.
     `numbers` chooses other numbers for the same task: any word, each word always the same numbers.
     """
-    return judge_answer(practice_question(task, numbers), str(typed))
+    return _judged(practice_question(task, numbers), typed)
 
 
 def ask(task: str, *, numbers: str = FIRST_NUMBERS, hints: bool = True) -> Asked:
@@ -43,6 +48,19 @@ def practice_question(task: str, numbers: str = FIRST_NUMBERS) -> Question:
     return variants.question(variants.set.task(task_id).id, numbers)
 
 
+def _judged(question: Question, typed: Typed) -> Verdict:
+    names = {box.key.rpartition(".")[2]: box.key for box in question.boxes}
+    if isinstance(typed, Mapping):
+        for name in typed:
+            if name not in names:
+                raise LearnerError(f"there is no box {name!r} in this task; its boxes are {', '.join(names)}")
+        return judge_task(question, {names[name]: str(text) for name, text in typed.items()})
+    if len(names) > 1:
+        example = ", ".join(f'"{name}": "…"' for name in names)
+        raise LearnerError(f"this task has {len(names)} boxes; answer them by name: {{{example}}}")
+    return judge_task(question, {question.boxes[0].key: str(typed)})
+
+
 @lru_cache(maxsize=16)
 def _variants(lesson: str) -> Variants:
     return Variants(load_set(f"practice/{lesson}"))
@@ -59,21 +77,23 @@ class Asked:
         self._round = 1
         self._widget: Any = None
 
-    def judge(self, typed: str | float) -> Verdict:
+    def judge(self, typed: Typed) -> Verdict:
         """Judge an answer to this question."""
-        return judge_answer(self.question, str(typed))
+        return _judged(self.question, typed)
 
     @property
     def html(self) -> str:
         """The question as HTML: title, text, drawing if there is one, and what to give."""
         question = self.question
         parts = [f"<strong>{html.escape(question.task.title)}</strong>", html.escape(question.text)]
-        if question.task.figure is not None:
-            svg, alt = question_figure(question)
-            parts.append(f'<span role="img" aria-label="{html.escape(alt, quote=True)}">{svg}</span>')
-        for letter, (shown, _) in zip(question.form.letters, question.options, strict=True):
-            parts.append(f"{letter}: {html.escape(shown)}")
-        parts.append(f"<em>{html.escape(question.asks)}</em>")
+        for picture in pictures_of(question):
+            alt = html.escape(picture.alt, quote=True)
+            parts.append(f'<span role="img" aria-label="{alt}">{picture.svg}</span>')
+        for box in question.boxes:
+            if box.text:
+                parts.append(html.escape(f"{box.label}: {box.text}"))
+            parts += [f"{letter}: {html.escape(shown)}" for letter, shown in box.choices]
+            parts.append(f"<em>{html.escape(box.asks)}</em>")
         paragraphs = "".join(f'<p style="margin:0.4em 0">{part}</p>' for part in parts)
         return f'<div style="line-height:1.45">{paragraphs}</div>'
 
@@ -88,12 +108,7 @@ class Asked:
         import ipywidgets as widgets
 
         said = widgets.HTML(self.html)
-        box = widgets.Text(
-            description=f"Your answer ({self.question.form.beside}):",
-            placeholder=self.question.form.example,
-            style={"description_width": "initial"},
-            layout=widgets.Layout(width="30em", max_width="100%"),
-        )
+        boxes = [_text_box(widgets, box) for box in self.question.boxes]
         line = widgets.HTML(status_line("Enter checks your answer."))
         narrow = widgets.Layout(width="auto")
         check = widgets.Button(description="Check", tooltip="Check the answer", layout=narrow)
@@ -103,7 +118,7 @@ class Asked:
 
         def on_check(_: Any) -> None:
             try:
-                line.value = status_line(str(self.judge(box.value)))
+                line.value = status_line(str(judge_task(self.question, self._filled_in(boxes))))
             except Exception as error:
                 line.value = status_line(f"This could not be checked: {error}")
 
@@ -117,25 +132,38 @@ class Asked:
         def on_other(_: Any) -> None:
             self._round += 1
             self.question = practice_question(self.task, f"{self.numbers} {self._round}")
-            said.value, box.value, line.value = self.html, "", status_line("Other numbers; Enter checks your answer.")
+            said.value, line.value = self.html, status_line("Other numbers; Enter checks your answer.")
+            for box in boxes:
+                box.value = ""
 
-        _on_enter(box, on_check)
+        for box in boxes:
+            _on_enter(box, on_check)
         check.on_click(on_check)
         hint.on_click(on_hint)
         other.on_click(on_other)
         return widgets.VBox(
-            [said, widgets.HBox([box, check, hint, other], layout=widgets.Layout(flex_flow="row wrap")), line]
+            [said, widgets.HBox([*boxes, check, hint, other], layout=widgets.Layout(flex_flow="row wrap")), line]
         )
 
+    def _filled_in(self, boxes: list[Any]) -> dict[str, str]:
+        """What stands in the boxes; with several of them an empty one was left out."""
+        keys = [box.key for box in self.question.boxes]
+        typed = {key: box.value for key, box in zip(keys, boxes, strict=True)}
+        return typed if len(typed) == 1 else {key: text for key, text in typed.items() if text.strip()}
+
     def _repr_html_(self) -> str:
-        return f'{self.html}<p>Check your answer with <code>judge("{html.escape(self.task)}", "…")</code>.</p>'
+        names = [box.key.rpartition(".")[2] for box in self.question.boxes]
+        answers = '"…"' if len(names) == 1 else "{" + ", ".join(f'"{name}": "…"' for name in names) + "}"
+        return f'{self.html}<p>Check your answer with <code>judge("{html.escape(self.task)}", {answers})</code>.</p>'
 
     def __repr__(self) -> str:
         question = self.question
-        options = "".join(
-            f"\n  {letter}: {shown}" for letter, (shown, _) in zip(question.form.letters, question.options, strict=True)
-        )
-        return f"{question.task.title}: {question.text}{options}\n{question.asks}"
+        lines = [f"{question.task.title}: {question.text}"]
+        for box in question.boxes:
+            lines += [f"{box.label}: {box.text}"] if box.text else []
+            lines += [f"  {letter}: {shown}" for letter, shown in box.choices]
+            lines.append(box.asks)
+        return "\n".join(lines)
 
     def _repr_mimebundle_(self, **_: Any) -> dict[str, Any]:
         """The widget where it can be shown, beside the same question as HTML and as text."""
@@ -145,6 +173,16 @@ class Asked:
         except ImportError:
             return bundle
         return {**view, **bundle}
+
+
+def _text_box(widgets: Any, box: Box) -> Any:
+    label = f"{box.label} ({box.form.beside}):" if box.label else f"Your answer ({box.form.beside}):"
+    return widgets.Text(
+        description=label,
+        placeholder=box.form.example,
+        style={"description_width": "initial"},
+        layout=widgets.Layout(width="30em", max_width="100%"),
+    )
 
 
 def _on_enter(box: Any, act: Any) -> None:

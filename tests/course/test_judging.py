@@ -246,3 +246,23 @@ def test_hostile_answers_in_every_box_are_judged_and_nothing_more(relief, typed)
         verdict = judge_task(question, {box.key: typed for box in question.boxes})
         assert verdict.mark == 0
         assert len(str(verdict)) < 2500
+
+
+STRANGE = ("1e300", "0", "-5", "90", "180", "360", "-1e300", "1e-320", "89.99999999", "270", "1e19", "-90", "1e308")
+
+
+@pytest.mark.parametrize("first", STRANGE)
+def test_strange_first_results_carry_nothing_and_break_nothing(relief, first):
+    question = relief.question("plane-flank-in-steps", "s01")
+    a, b, c = (part.key for part in question.parts)
+    for second in STRANGE:
+        assert judge_task(question, {a: first, b: second, c: "2.00"}).mark < 1
+
+
+@pytest.mark.parametrize("task_id", ["plan-a-blind-hole", "choose-the-relief", "set-the-explorer"])
+def test_strange_plans_break_nothing(relief, task_id):
+    question = relief.question(task_id, "s01")
+    for typed in STRANGE:
+        verdict = judge_task(question, {box.key: typed for box in question.boxes})
+        assert verdict.mark < 1
+        assert len(verdict.lines) == len(question.task.requirements)

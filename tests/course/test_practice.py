@@ -109,3 +109,38 @@ def test_unknown_tasks():
         ask("lips/nothing")
     with pytest.raises(DrillpointError, match="is not known"):
         ask("nothing/point-height")
+
+
+def test_a_task_with_several_boxes_is_answered_by_name():
+    question = practice_question("relief/in-steps")
+    right = {part.task.id: f"{part.numbers.right[0]:.3f}" for part in question.parts}
+    assert judge("relief/in-steps", right).mark == 1
+    half = judge("relief/in-steps", {**right, "a": "1"})
+    assert half.mark == 0.5
+    assert "b: Right." in str(half)
+    with pytest.raises(LearnerError, match=r'answer them by name: \{"a": "…", "b": "…"\}'):
+        judge("relief/in-steps", "7.9")
+    with pytest.raises(LearnerError, match="there is no box 'c' in this task; its boxes are a, b"):
+        judge("relief/in-steps", {"c": "7.9"})
+    assert 'judge("relief/in-steps", {"a": "…", "b": "…"})' in ask("relief/in-steps")._repr_html_()
+
+
+def test_a_plan_shows_the_line_of_every_requirement():
+    good, thin = judge("relief/enough-under-feed", "12"), judge("relief/enough-under-feed", {"lip-relief": "21°"})
+    assert (good.mark, thin.mark) == (1, 0.5)
+    assert "Not met: The lip does not get thin" in str(thin)
+
+
+def test_the_widget_has_a_box_for_each_part_and_an_empty_one_is_left_out():
+    asked = ask("relief/what-is-wrong")
+    _, row, line = asked.widget.children
+    fault, cure, check, *_ = row.children
+    assert fault.description == "fault (one letter, a, b, c, d, e, f):"
+    right = [part.form.letters[[slip for _, slip in part.options].index(None)] for part in asked.question.parts]
+    fault.value = right[0]
+    check.click()
+    assert "fault: Right. cure: Not answered." in line.value
+    cure.value = right[1]
+    check.click()
+    assert "fault: Right. cure: Right." in line.value
+    assert "<svg" in asked.html
