@@ -64,7 +64,14 @@ class Desk:
                 t["id"],
                 str(t["number"]),
                 t["title"],
-                AnswerForm(t["kind"], t["unit"], tuple(t["names"]), t["symbol"], t["letters"]),
+                AnswerForm(
+                    t["kind"],
+                    t["unit"],
+                    tuple(t["names"]),
+                    t["symbol"],
+                    t["letters"],
+                    tuple(t.get("functions", ())),  # sheets that are already out have none
+                ),
             )
             for t in sheet["tasks"]
         )

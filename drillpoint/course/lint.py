@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from attrs import frozen
 
@@ -113,7 +113,9 @@ def _about_kind(task: Task, questions: list[Question]) -> Iterator[Said]:
         yield from _about_answers(task, questions)
     if task.kind == "parts":
         for index, part in enumerate(task.parts):
-            for key, says in _about_answers(part, [question.parts[index] for question in questions]):
+            own = [question.parts[index] for question in questions]
+            said = [*_about_answers(part, own), *_answers_in_text(own, [question.text for question in questions])]
+            for key, says in dict.fromkeys(said):
                 yield key if isinstance(key, int) else _line(part, key), f"part {part.id}: {says}"
 
 
@@ -223,8 +225,10 @@ def _options(task: Task, questions: list[Question]) -> Iterator[Said]:
         yield "slips", f"“{name}” is no option in {count} of {len(questions)} draws: {why}"
 
 
-def _answers_in_text(questions: list[Question]) -> Iterator[Said]:
-    count = sum(_stands_in(question, question.text) for question in questions)
+def _answers_in_text(questions: list[Question], texts: Sequence[str] = ()) -> Iterator[Said]:
+    """texts: where to look, if not in the question itself."""
+    seen = texts or [question.text for question in questions]
+    count = sum(_stands_in(question, text) for question, text in zip(questions, seen, strict=True))
     if count > _MOST_BY_CHANCE * len(questions):
         yield "text", f"in {count} of {len(questions)} draws the answer stands in the question itself"
 

@@ -69,6 +69,7 @@ def _form_entry(form: AnswerForm) -> dict[str, Any]:
         "names": list(form.names),
         "symbol": form.symbol,
         "letters": form.letters,
+        "functions": list(form.functions),
     }
 
 

@@ -12,6 +12,9 @@ import pytest
 from drillpoint.course import answer, go_on, hand_in, status
 from drillpoint.course.desk import open_desk
 from drillpoint.course.hand_in_file import read_hand_in
+from drillpoint.course.judging import judge_answer
+from drillpoint.course.roster import Student
+from drillpoint.course.sheet import write_sheet
 from drillpoint.errors import LearnerError
 
 NOON = datetime(2026, 3, 12, 12, 0, tzinfo=UTC)
@@ -247,3 +250,14 @@ def test_killing_the_process_at_any_moment_loses_nothing_that_was_saved(folder):
     kills, lost, halfway = map(int, done.stdout.split())
     assert (kills, lost) == (200, 0)
     assert halfway > 0, "no kill met a save half-way: this would prove nothing"
+
+
+def test_a_formula_box_knows_the_functions_of_its_task(tmp_path, relief):
+    """What the box refuses while the learner can still change it is what marking would refuse."""
+    write_sheet(relief.set, relief, Student("s01", "Student"), tmp_path)
+    desk = open_desk("relief", tmp_path / "s01")
+    assert desk.give("feed-angle-formula", "atan(f/(2*π*r))")[1] is None
+    _, error = desk.give("feed-angle-formula", "sqrt(f)")
+    assert error is not None
+    question = relief.question("feed-angle-formula", "s01")
+    assert judge_answer(question, "sqrt(f)").error.reason == error.reason

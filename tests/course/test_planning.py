@@ -4,8 +4,11 @@ import math
 
 import pytest
 
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WRONG, judge_task
 from drillpoint.course.planning import held_against
+
+from .conftest import EXERCISES
 
 BLIND, EXPLORER = "plan-a-blind-hole", "set-the-explorer"
 ANGLE, DEPTH = f"{BLIND}.point-angle", f"{BLIND}.depth-to-point"
@@ -98,12 +101,18 @@ def test_settings_count_only_when_everything_is_met(relief):
         assert judge_task(question, {box.key: "1"}).state == WRONG
 
 
-def test_sliders_that_are_asked_for_are_there(relief):
+def every_set():
+    return [load_set(path) for path in sorted({*EXERCISES.glob("*.toml"), *EXERCISES.glob("practice/*.toml")})]
+
+
+def test_explorers_that_tasks_name_are_there_with_their_sliders():
     from drillpoint.explorers.find import find
 
-    task = relief.set.task(EXPLORER)
-    sliders = {slider.name for slider in find(task.explorer).sliders}
-    assert {entered.name for entered in task.enters} | {given.name for given in task.givens} <= sliders
+    tasks = [task for exercise_set in every_set() for task in exercise_set.tasks if task.explorer]
+    assert tasks
+    for task in tasks:
+        sliders = {slider.name for slider in find(task.explorer).sliders}
+        assert {entered.name for entered in task.enters} | {given.name for given in task.givens} <= sliders, task.id
 
 
 def test_limits_that_somebody_chose_are_shown_with_whose_they_are(relief):

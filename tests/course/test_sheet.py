@@ -92,7 +92,7 @@ def test_the_pack_holds_no_key(folder, lips, variants):
     sheet = json.loads(texts["lips.sheet.json"])
     assert set(sheet) == {"format", "format_version", "course", "set", "title", "version", "student", "tasks"}
     for task in sheet["tasks"]:
-        assert set(task) == {"id", "number", "title", "kind", "unit", "names", "symbol", "letters"}
+        assert set(task) == {"id", "number", "title", "kind", "unit", "names", "symbol", "letters", "functions"}
 
 
 def test_the_search_for_keys_would_find_one(folder, variants):
