@@ -103,7 +103,7 @@ def test_only_what_was_changed_late_is_late(lips):
 def test_last_or_best(lips):
     good, bad = hand_in(lips, right(lips)), hand_in(lips, right(lips) | {"lip-length": "1"}, "2026-03-12T19:30:00Z")
     assert marked(lips, good, bad)[1].total == 9
-    result, entry = marked(lips, good, bad, counts=BEST)
+    _, entry = marked(lips, good, bad, counts=BEST)
     assert entry.total == 10
     assert "the best answer to each task counts" in entry.notes[0]
     # Late and right against in time and wrong: what earns more after the penalty.
