@@ -30,7 +30,10 @@ def mark(tmp_path, **changes):
         "roster": DEMO / "roster.csv",
         "out": tmp_path / "grades.csv",
     } | changes
-    return run("mark", values["folder"], "--set", values["set"], "--roster", values["roster"], "--out", values["out"])
+    more = values.get("more", ())
+    return run(
+        "mark", values["folder"], "--set", values["set"], "--roster", values["roster"], "--out", values["out"], *more
+    )
 
 
 def test_names():
@@ -55,6 +58,66 @@ def test_mark_writes_everything_and_marks_again_the_same(tmp_path, capsys):
     assert sum(path.parts[0] == "grades-feedback" for path in first) == 24
     assert mark(tmp_path) == 0
     assert {p.relative_to(tmp_path): p.read_bytes() for p in tmp_path.rglob("*") if p.is_file()} == first
+
+
+def test_decisions_survive_marking_again(tmp_path, capsys):
+    rules = DEMO / "rules.toml"
+    before = rules.read_bytes()
+    for _ in range(2):
+        assert mark(tmp_path, more=["--rules", rules]) == 0
+        grades = (tmp_path / "grades.csv").read_text(encoding="utf-8-sig")
+        assert "accepted for 50 % of the points: rules.toml, line 9" in grades
+    assert rules.read_bytes() == before
+    assert "11 of them to look at" in capsys.readouterr().out
+
+
+def test_rules_that_are_wrong_stop_the_marking_with_their_line(tmp_path, capsys):
+    rules = tmp_path / "rules.toml"
+    rules.write_text('\n[[excuse]]\nstudent = "s77"\nreason = "ill"\n')
+    assert mark(tmp_path, more=["--rules", rules]) == 2
+    assert "rules.toml, line 3: student of the roster 's77' is not known" in capsys.readouterr().err
+    assert not (tmp_path / "grades.csv").exists()
+
+
+def test_solutions_are_on_the_pages_only_when_they_are_released(tmp_path, capsys):
+    page = tmp_path / "grades-feedback" / "s08.html"
+    assert mark(tmp_path) == 0
+    assert "without solutions until --release" in capsys.readouterr().out
+    assert "Worked solution" not in page.read_text(encoding="utf-8")
+    assert mark(tmp_path, more=["--release"]) == 0
+    assert "with solutions" in capsys.readouterr().out
+    assert "Worked solution" in page.read_text(encoding="utf-8")
+
+
+def test_pages_can_be_left_out(tmp_path, capsys):
+    assert mark(tmp_path, more=["--no-pages"]) == 0
+    assert not (tmp_path / "grades-feedback").exists()
+    assert "Feedback" not in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("more", "begins"),
+    [
+        ([], b"\xef\xbb\xbfid,name,"),
+        (["--decimal", "comma"], b"\xef\xbb\xbfid;name;"),
+        (["--separator", "tab", "--no-bom"], b"id\tname\t"),
+    ],
+)
+def test_the_gradebook_as_a_spreadsheet_or_a_school_wants_it(tmp_path, more, begins):
+    assert mark(tmp_path, more=more) == 0
+    data = (tmp_path / "grades.csv").read_bytes()
+    assert data.startswith(begins)
+    assert (b"0,5" in data) == ("comma" in more)
+
+
+def test_an_older_version_kept_beside_the_set_is_marked(tmp_path, capsys):
+    text = (EXERCISES / "lips.toml").read_text(encoding="utf-8")
+    assert "\nversion = 2 " in text
+    (tmp_path / "lips.toml").write_text(text, encoding="utf-8")
+    (tmp_path / "lips.v1.toml").write_text(text.replace("\nversion = 2 ", "\nversion = 1 "), encoding="utf-8")
+    assert mark(tmp_path, set=tmp_path / "lips.toml") == 0
+    assert "; 8 files count for nobody" in capsys.readouterr().out  # one fewer: s21's is for version 1
+    assert "answered and marked by version 1 of the set" in (tmp_path / "grades.csv").read_text(encoding="utf-8-sig")
 
 
 def test_outputs_inside_the_folder_of_hand_ins_do_not_become_hand_ins(tmp_path):

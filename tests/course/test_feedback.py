@@ -11,6 +11,7 @@ from drillpoint.course.folder import File, read_folder
 from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
 from drillpoint.course.marking import mark_class
 from drillpoint.course.roster import Student, read_roster
+from drillpoint.course.rules_file import read_rules
 
 from .conftest import EXERCISES
 
@@ -135,3 +136,40 @@ def test_page_names_stay_in_their_folder():
 def test_the_same_class_gives_the_same_pages(result, pages, lips):
     assert class_page(survey_of(result), "p") == class_page(survey_of(result), "p")
     assert feedback_page(lips, result.students[0], release=True) == pages["s01"]
+
+
+def test_until_release_a_page_gives_no_value_away(lips, result):
+    """What is expected stands there in kind: quantity, unit, decimals, tolerance."""
+    for entry in result.students:
+        kept, released = (feedback_page(lips, entry, release=release) for release in (False, True))
+        assert "Worked solution" in released
+        assert "Worked solution" not in kept
+        assert "The worked solutions follow when your instructor releases them." in kept
+        assert "in mm, to 2 decimals. Up to ±0.02 mm off counts as right." in kept
+        for mark in entry.marks:
+            for line in mark.question.worked.splitlines():
+                # A line with a number in it; the formula alone is no secret.
+                if re.search(r"= [0-9]", line):
+                    assert line.rsplit(" = ", 1)[-1] in released
+            if mark.question.task.kind == "number" and mark.verdict.mark < 1 and mark.question.task.unit == "mm":
+                right = f"{mark.question.numbers.right[0]:.2f}"
+                assert right not in re.sub(r"<svg.*?</svg>", "", _about(kept, mark), flags=re.DOTALL)
+
+
+def _about(page, mark):
+    """The section of one task."""
+    start = page.index(f'id="task-{mark.question.number}"')
+    return page[start : page.index("</section>", start)]
+
+
+def test_what_was_decided_is_told_without_the_place(lips):
+    roster = read_roster(EXERCISES / "demo-class" / "roster.csv")
+    rules = read_rules(EXERCISES / "demo-class" / "rules.toml", (lips,), roster)
+    result = mark_class(lips, roster, read_folder(EXERCISES / "demo-class" / "hand-ins"), rules=rules)
+    pages = {entry.student.id: feedback_page(lips, entry) for entry in result.students}
+    assert "accepted for 50 % of the points: 1.234 was meant, as the sketch on paper shows" in pages["s14"]
+    assert "1 day late, 10 % off" in pages["s17"]
+    assert "3 points added: three tasks done aloud at the bench" in pages["s20"]
+    assert "You are excused: this set does not count for you." in pages["s24"]
+    assert "moved to another class" not in pages["s24"]
+    assert not any("rules.toml" in page for page in pages.values())

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from drillpoint.course.folder import File
-from drillpoint.course.gradebook import files_csv, gradebook_csv, harmless
+from drillpoint.course.gradebook import Gradebook, Layout, files_csv, gradebook_csv, harmless
 from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
 from drillpoint.course.marking import mark_class
 from drillpoint.course.roster import Student
@@ -92,3 +92,35 @@ def test_no_cell_starts_a_formula(text):
 
 def test_the_same_files_give_the_same_bytes(result):
     assert gradebook_csv(result) == gradebook_csv(result)
+
+
+@pytest.mark.parametrize(("separator", "decimal"), [(",", "."), (";", ","), ("\t", ","), (",", ",")])
+def test_separator_and_decimal_sign_can_be_chosen(result, separator, decimal):
+    data = gradebook_csv(result, Layout(separator, decimal))
+    table = list(csv.reader(io.StringIO(data.decode("utf-8-sig"), newline=""), delimiter=separator))
+    assert {len(row) for row in table} == {len(table[0])}
+    assert table[1][2] == "1"
+    half = Layout(separator, decimal)
+    file = io.BytesIO()
+    book = Gradebook(file, result.set, [], half)
+    assert book.points(0.5) == f"0{decimal}5"
+    book.close()
+    assert not file.closed
+
+
+def test_the_mark_for_utf8_can_be_left_out(result):
+    data = gradebook_csv(result, Layout(marked_as_utf8=False))
+    assert data.startswith(b"id,name,")
+    assert data == gradebook_csv(result)[3:]
+
+
+def test_the_schools_own_id_has_a_column_if_the_roster_has_it(lips):
+    roster = (Student("s01", "One", "2026/17"), Student("s02", "Two"))
+    header, first, second = rows(gradebook_csv(mark_class(lips, roster, [])))
+    assert header[:3] == ["id", "school id", "name"]
+    assert (first[1], second[1]) == ("2026/17", "")
+
+
+def test_a_cell_of_wide_signs_starts_no_formula_either():
+    assert harmless("＝1+1") == "'＝1+1"
+    assert harmless("\u00a0=1") == "'\u00a0=1"

@@ -66,3 +66,15 @@ def test_missing_file(tmp_path):
         read_roster(tmp_path / "nobody.csv")
     with pytest.raises(InstructorError, match="cannot be read"):
         read_roster(tmp_path)
+
+
+def test_the_schools_own_id_may_stand_beside(tmp_path):
+    students = roster(tmp_path, "id,school id,name\ns01,2026/17,A\ns02,,B\n")
+    assert students == (Student("s01", "A", "2026/17"), Student("s02", "B"))
+    # If it is the only id, it is the one that names sheets and files.
+    assert roster(tmp_path, "school id,name\n17,A\n") == (Student("17", "A"),)
+
+
+def test_lines_are_counted_as_an_editor_counts_them(tmp_path):
+    with pytest.raises(InstructorError, match="line 5: the id"):
+        roster(tmp_path, "id,name\n\ns01,A\n\na/b,B\n")
