@@ -1,6 +1,7 @@
 """The instructor's guide says what is there."""
 
 import re
+from argparse import ArgumentParser
 from pathlib import Path
 
 import pytest
@@ -8,8 +9,11 @@ import pytest
 from drillpoint.course.commands import COMMANDS
 from drillpoint.course.exercise_file import load_set
 from drillpoint.course.lint import lint
-from drillpoint.course.marking import LOOK, MARKED, NO_HAND_IN, NOT_MARKED
+from drillpoint.course.mark_command import mark_arguments
+from drillpoint.course.marking import EXCUSED, LOOK, MARKED, NO_HAND_IN, NOT_MARKED
 from drillpoint.course.reading import read_number
+from drillpoint.course.roster import Student
+from drillpoint.course.rules_file import read_rules
 from drillpoint.course.slips import SLIPS
 from drillpoint.course.task_file import ENTRIES, KINDS, PART_ENTRIES
 from drillpoint.course.variant import Variants
@@ -18,7 +22,7 @@ GUIDE = (Path(__file__).resolve().parents[2] / "docs" / "instructor.md").read_te
 FLAT = " ".join(GUIDE.split())
 
 
-@pytest.mark.parametrize("name", [*SLIPS, *KINDS, MARKED, LOOK, NOT_MARKED, NO_HAND_IN])
+@pytest.mark.parametrize("name", [*SLIPS, *KINDS, MARKED, LOOK, NOT_MARKED, NO_HAND_IN, EXCUSED])
 def test_every_name_an_instructor_meets_is_explained(name):
     assert name in FLAT
 
@@ -58,3 +62,26 @@ def test_what_students_may_type_can_be_read():
     for example in typed.split(" · "):
         for text in example.split(" or "):
             read_number(text, "°" if "°" in text or "deg" in text or "rad" in text else "mm")
+
+
+def test_the_example_of_rules_can_be_used(tmp_path, lips):
+    example = GUIDE.split("## Rules and decisions")[1].split("Students read the reason")[0]
+    lines = [line.removeprefix("    ") for line in example.splitlines() if line.startswith("    ")]
+    path = tmp_path / "rules.toml"
+    path.write_text("\n".join(lines), encoding="utf-8")
+    rules = read_rules(path, (lips,), [Student(f"s{number:02}") for number in range(1, 25)])
+    assert len(rules.accept) == len(rules.drop) == len(rules.add) == len(rules.excuse) == len(rules.extend) == 1
+    assert rules.deadline < rules.closes
+
+
+def test_every_option_of_marking_is_explained():
+    parser = ArgumentParser()
+    mark_arguments(parser)
+    options = {word for action in parser._actions for word in action.option_strings} - {"-h", "--help"}
+    assert len(options) >= 9
+    assert [word for word in sorted(options) if word not in GUIDE] == []
+
+
+def test_every_file_that_marking_writes_is_explained():
+    for name in ("grades.csv", "grades-class.html", "grades-files.csv", "grades-results.json", "grades-feedback"):
+        assert f"`{name}" in GUIDE
