@@ -26,7 +26,7 @@ def open_solid(browser: Browser, tmp_path: Path) -> Iterator[Callable[..., Page]
     def opened(*names: str, units: str = "mm", without: bool = False, **settings: Any) -> Page:
         file = tmp_path / "solid.html"
         file.write_text(page_of(*names, units=units), encoding="utf-8")
-        settings = {"viewport": {"width": 1000, "height": 900}, "reduced_motion": "reduce", **settings}
+        settings = {"viewport": {"width": 840, "height": 760}, "reduced_motion": "reduce", **settings}
         context = browser.new_context(**settings)
         contexts.append(context)
         context.add_init_script(MISSING if without else COUNTING)
