@@ -37,7 +37,9 @@ def find_set(name: str) -> Path:
 
 
 def _known_sets() -> str:
-    return ", ".join(sorted({path.stem for folder in exercise_folders() for path in folder.glob("*.toml")})) or "none"
+    stems = {path.stem for folder in exercise_folders() for path in folder.glob("*.toml")}
+    # Older versions, such as lips.v1, are kept for marking only.
+    return ", ".join(sorted(stem for stem in stems if IDENTIFIER.fullmatch(stem))) or "none"
 
 
 def load_set(name: str | Path) -> ExerciseSet:

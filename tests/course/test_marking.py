@@ -1,16 +1,18 @@
 """Marking a class from files."""
 
 import json
+import tracemalloc
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from drillpoint.course.demo import demo_files, intentions
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.folder import File
 from drillpoint.course.hand_in_file import LARGEST_FILE, AnswerRecord, digest_of, hand_in_bytes
 from drillpoint.course.judging import MISSING, RIGHT
-from drillpoint.course.marking import LOOK, MARKED, NO_HAND_IN, NOT_MARKED, mark_class
+from drillpoint.course.marking import LOOK, MARKED, NO_HAND_IN, NOT_MARKED, Marking, mark_class
 from drillpoint.course.roster import Student
 
 from .hostile import HOSTILE_STRINGS
@@ -184,3 +186,50 @@ def test_progress_is_told(lips):
     told = []
     mark_class(lips, ROSTER, [], lambda done, total: told.append((done, total)))
     assert told == [(1, 3), (2, 3), (3, 3)]
+
+
+SMALL = """
+set = "small"
+title = "Small"
+course = "C"
+version = 1
+"""
+FEW_NUMBERS = """
+[[task]]
+id = "height-{number}"
+title = "Height"
+text = "Diameter {{diameter}}, point angle {{point_angle}} (included): how high?"
+relation = "point_height"
+[task.givens]
+diameter = [8, 10, 12]
+point_angle = [118, 135]
+"""
+
+
+def test_room_does_not_grow_with_the_answers(tmp_path, monkeypatch):
+    """A result on its own takes some kilobytes; one by one, students after the first cost their line of the roster."""
+    monkeypatch.setattr("drillpoint.course.piles._IN_MEMORY", 1)  # a large class is kept on the disk from the start
+    path = tmp_path / "small.toml"
+    path.write_text(SMALL + "".join(FEW_NUMBERS.format(number=number) for number in range(10)))
+    small = load_set(path)
+
+    def most_room(count, keep):
+        roster = [Student(f"n{number:05}") for number in range(count)]
+        tracemalloc.start()
+        try:
+            with Marking(small, roster, room=tmp_path) as marking:
+                for student in roster:
+                    answers = [AnswerRecord(task.id, f"3.{len(student.id)}9 mm", "t" * 40) for task in small.tasks]
+                    data = hand_in_bytes("C", "small", 1, student.id, answers, "t")
+                    marking.sort_in(File(f"{student.id}.json", data))
+                kept = [entry if keep else entry.total for entry in marking.results()]
+            assert len(kept) == count
+            return tracemalloc.get_traced_memory()[1]
+        finally:
+            tracemalloc.stop()
+
+    most_room(20, keep=False)  # what is loaded and kept for the first ones
+    each = {keep: (most_room(500, keep) - most_room(100, keep)) / 400 for keep in (False, True)}
+    assert each[False] < 500
+    assert each[True] > 3000
+    assert [entry.name for entry in tmp_path.iterdir()] == ["small.toml"]
