@@ -57,7 +57,7 @@ def test_inspection_by_a_solid_modeller(benchmark: Any, name: str) -> None:
     assert seen.lip_relief_2 == pytest.approx(measured["lip_relief_2"], abs=0.01)
 
 
-MESHED = {"two planes": 0.0021, "two cones": 0.0029}
+MESHED = {"two planes": 0.0011, "two cones": 0.0018}
 SPLIT = {"thinning_angle": 30, "thinned_chisel_length": 0.3, "notch_depth": 0.6, "notch_rake": 8, "corner_radius": 0.1}
 
 
