@@ -2,15 +2,13 @@
 
 const COARSE = 0.1; // mm; a slider with smaller steps is for sizes that no fraction is used for
 
-let made = 0;
-
 function niceStep(least) {
   const power = 10 ** Math.floor(Math.log10(least));
   return [1, 2, 5, 10].map((step) => step * power).find((step) => step >= least * (1 - 1e-9));
 }
 
 function makeControl(slider, host) {
-  const id = `drillpoint-${slider.name}-${(made += 1)}`;
+  const id = ownName(slider.name);
   const { term, symbol } = numbers.quantities[slider.name];
   const unit = unitOf(slider.name);
   const wholeTerm = slider.share_of && numbers.quantities[slider.share_of].term.replace(/^drill /, "");

@@ -29,7 +29,7 @@ function makeHatching(scene, root) {
   const names = {};
   for (const [style, turn] of Object.entries(SECTIONS)) {
     if (!scene.shapes.some((shape) => shape.style === style)) continue;
-    names[style] = `drillpoint-${scene.name}-${style}-${(made += 1)}`;
+    names[style] = ownName(`${scene.name}-${style}`);
     const size = { width: 7, height: 7, patternUnits: "userSpaceOnUse", patternTransform: `rotate(${turn})` };
     const pattern = makeSvg("pattern", { id: names[style], ...size });
     pattern.append(makeSvg("path", { class: "hatching", d: "M 0 0 L 0 7" }));

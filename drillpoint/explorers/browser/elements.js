@@ -9,6 +9,14 @@ function make(tag, attributes = {}, ...children) {
   return element;
 }
 
+// Every explorer on a page runs its own copy of this script, so counting alone would name two things alike.
+const ownCopy = Math.random().toString(36).slice(2, 10);
+let named = 0;
+
+function ownName(what) {
+  return `drillpoint-${what}-${ownCopy}-${(named += 1)}`;
+}
+
 function makeSvg(tag, attributes = {}) {
   const element = document.createElementNS(SVG, tag);
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);

@@ -25,7 +25,7 @@ function makeStatus() {
 }
 
 function makeUnits(changed) {
-  const group = `drillpoint-units-${(made += 1)}`;
+  const group = ownName("units");
   let choose = () => {};
   const choices = ["mm", "inch"].map((choice) => {
     const input = make("input", { type: "radio", name: group, value: choice });
