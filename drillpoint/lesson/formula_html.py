@@ -18,7 +18,7 @@ from sympy.printing.precedence import PRECEDENCE
 from sympy.printing.str import StrPrinter
 
 from drillpoint.quantities import plain_number
-from drillpoint.relation.printing import with_decimals
+from drillpoint.relation.printing import RATIO_OF_CIRCLE, as_written
 
 Spelling = Callable[[str], str]
 
@@ -31,7 +31,7 @@ _UNDER_ROOT = "border-top:1px solid;padding:0 0.1em"
 
 def as_html(expression: Any, spelling: Spelling) -> str:
     """The expression as HTML; `spelling` says how the symbol of a name is written, as plain text."""
-    return str(_Html(spelling).doprint(with_decimals(expression)))
+    return str(_Html(spelling).doprint(as_written(expression)))
 
 
 def letter_html(symbol: str) -> str:
@@ -55,7 +55,7 @@ class _Html(StrPrinter):
         return sorted(terms, key=lambda term: term.could_extract_minus_sign())
 
     def _print_Symbol(self, expr: Any) -> str:
-        return letter_html(self.spelling(expr.name))
+        return "π" if expr == RATIO_OF_CIRCLE else letter_html(self.spelling(expr.name))
 
     def _print_Pi(self, expr: Any) -> str:
         return "180°"
@@ -99,6 +99,9 @@ class _Html(StrPrinter):
         if power.is_Integer and 0 <= power <= 9:
             return f"{inner}<sup>{power}</sup>"
         return f"{inner}<sup>{unseen('^(')}{self._print(power)}{unseen(')')}</sup>"
+
+    def _print_Abs(self, expr: Any) -> str:
+        return f"|{self._print(expr.args[0])}|"
 
     def _print_Function(self, expr: Any) -> str:
         if isinstance(expr, AppliedUndef) or len(expr.args) != 1:

@@ -36,6 +36,8 @@ def without_tags(shown: str) -> str:
         (sp.sin(a) / sp.tan(b), "sin a/tan b"),
         (sp.sin(a - b), "sin(a − b)"),
         (sp.pi - sp.atan2(a, b), "180° − atan(a/b)"),
+        (2 * sp.pi * a, "2·π·a"),
+        (a / (2 * sp.pi * b), "a/(2·π·b)"),
         (sp.sqrt(1 - a) * sp.cot(b), "cot b·√(1 − a)"),
     ],
 )
@@ -66,12 +68,18 @@ def test_the_line_without_styles_means_the_same(name: str) -> None:
         .replace("·", "*")
         .replace("−", "-")
         .replace("180°", "pi")
+        .replace("π", "pi")
         .replace("√", "sqrt")
         .replace("^", "**")
     )
     line = re.sub(r"(a?sin|cot|tan|cos) (q\d+q)", r"\1(\2)", line)
+    line = re.sub(r"\|([^|]*)\|", r"Abs(\1)", line)
     value = sp.parse_expr(line, {"atan": sp.atan}).subs({sp.Symbol(code[s.name]): v for s, v in numbers.items()})
     assert complex(value) == pytest.approx(complex(expression.subs(numbers)), abs=1e-9)
+
+
+def test_an_amount_without_its_sign_stands_between_strokes() -> None:
+    assert without_tags(as_html(sp.Abs(a - 2), str)) == "|a − 2|"
 
 
 def test_a_letter_with_a_subscript_and_a_hostile_letter() -> None:
