@@ -8,11 +8,11 @@ from urllib.parse import quote
 
 from drillpoint.course.class_charts import tasks_chart, totals_chart
 from drillpoint.course.feedback import page_name, template, who
-from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WRONG
+from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WAITING, WRONG
 from drillpoint.course.results import ClassResult, number_text
 from drillpoint.course.survey import LISTED, STATES, Survey, TaskFound
 
-_SIGNS = {RIGHT: "1", PARTLY: "½", WRONG: "0", UNREADABLE: "?", MISSING: "–"}
+_SIGNS = {RIGHT: "1", PARTLY: "½", WRONG: "0", UNREADABLE: "?", MISSING: "–", WAITING: "…"}
 # Common practice, a rule of thumb: below a third of the points a task is hard for the class, and a task that the best
 # third does no better than the weakest deserves a second look.
 _HARD, _TELLS_LITTLE = 1 / 3, 0.1

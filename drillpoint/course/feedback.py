@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from drillpoint.course.exercise import ExerciseSet
-from drillpoint.course.judging import missing
+from drillpoint.course.judging import WAITING, missing
 from drillpoint.course.marking import EXCUSED, NO_HAND_IN, NOT_MARKED
 from drillpoint.course.picturing import pictures_of
 from drillpoint.course.results import Mark, StudentResult, number_text
@@ -72,7 +72,8 @@ def _mark_view(mark: Mark, release: bool) -> dict[str, Any]:
         "pictures": _pictures(mark),
         "boxes": list(_boxes(mark)),
         "message": mark.verdict.message if mark.verdict.parts else "",
-        "lines": mark.verdict.lines,
+        # What an open answer should say is a solution, too.
+        "lines": mark.verdict.lines if release or mark.verdict.state != WAITING else (),
         "decided": [entry.for_student for entry in mark.decided],
         "worked": question.worked if release else "",
     }

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from attrs import define, field, frozen
 
 from drillpoint.course.exercise import ExerciseSet, Task
-from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WRONG
+from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WAITING, WRONG
 from drillpoint.course.piles import Unclaimed
 from drillpoint.course.results import Mark, StudentResult
 from drillpoint.course.roster import Student
@@ -125,7 +125,8 @@ class Survey:
         totals[0] += 1
         marks = {mark.question.task.id: mark for mark in entry.marks}
         for place, (task, tally) in enumerate(self._tallies.items(), start=1):
-            if (mark := marks.get(task)) is None or not mark.out_of:
+            mark = marks.get(task)
+            if mark is None or not mark.out_of or _shown_state(mark) == WAITING:
                 continue
             tally.counts[_shown_state(mark)] += 1
             tally.reached += mark.points
@@ -183,7 +184,9 @@ def slips_of(mark: Mark) -> Sequence[str]:
 
 
 def _shown_state(mark: Mark) -> str:
-    """The state after what was decided: an accepted answer is right, whatever could be read."""
+    """The state after what was decided: an accepted answer is right whatever could be read."""
+    if mark.verdict.state == WAITING and mark.added:
+        return RIGHT if mark.points >= mark.out_of else PARTLY
     if mark.given is None or mark.days_late:
         return mark.verdict.state
     return RIGHT if mark.given == 1 else PARTLY if mark.given else WRONG

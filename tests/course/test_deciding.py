@@ -2,7 +2,10 @@
 
 import pytest
 
+from drillpoint.course.class_page import class_page, survey_of
 from drillpoint.course.demo import intentions
+from drillpoint.course.exercise_file import load_set
+from drillpoint.course.feedback import feedback_page
 from drillpoint.course.folder import File
 from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
 from drillpoint.course.marking import EXCUSED, LOOK, MARKED, NO_HAND_IN, NOT_MARKED, mark_class
@@ -140,3 +143,38 @@ def test_every_mark_ends_with_its_points_and_begins_with_what_was_answered(lips)
         for mark in entry.marks:
             assert mark.why[0].startswith(("typed “", "not answered"))
             assert mark.why[-1].endswith((" of 1", "dropped"))
+
+
+OPEN = """
+set = "open"
+title = "Open"
+course = "C"
+version = 1
+[[task]]
+id = "why"
+kind = "open"
+title = "Why"
+text = "Why does a drill without relief rub?"
+rubric = ["The flank behind the lip stands as high as the lip."]
+points = 2
+"""
+
+
+def test_an_open_answer_waits_until_the_instructor_adds_its_points(tmp_path):
+    path = tmp_path / "open.toml"
+    path.write_text(OPEN)
+    task_set = load_set(path)
+    data = hand_in_bytes("C", "open", 1, "s01", [AnswerRecord("why", "It touches everywhere.", "1")], "2")
+    waiting = mark_class(task_set, ROSTER, [File("a", data)])
+    entry = waiting.students[0]
+    assert (entry.total, entry.status, entry.problems) == (0, LOOK, ("waits for your mark: task 1",))
+    assert survey_of(waiting).tasks[0].counts == (0, 0, 0, 0, 0)
+    assert "…</td>" in class_page(survey_of(waiting), "p")
+    # What it should say is a solution, and kept back like one.
+    assert "stands as high" not in feedback_page(task_set, entry)
+    assert "stands as high" in feedback_page(task_set, entry, release=True)
+    rules = Rules("rules.toml", add=(Add("half of it", 4, "s01", 1, "why"),))
+    marked_now = mark_class(task_set, ROSTER, [File("a", data)], rules=rules)
+    entry = marked_now.students[0]
+    assert (entry.total, entry.status) == (1, MARKED)
+    assert survey_of(marked_now).tasks[0].counts == (0, 1, 0, 0, 0)
