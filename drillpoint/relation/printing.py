@@ -26,7 +26,7 @@ def _positive_first(terms: list[Any]) -> list[Any]:
 
 
 # Named so that it is sorted to the front: 2πR, not 2Rπ.
-_RATIO_OF_CIRCLE = sympy.Symbol("#π")
+RATIO_OF_CIRCLE = sympy.Symbol("#π")
 
 
 def with_decimals(expression: Any) -> Any:
@@ -41,8 +41,12 @@ def with_decimals(expression: Any) -> Any:
     return sympy.sympify(expression, strict=True).replace(is_decimal, lambda number: sympy.Float(number, 15))
 
 
-def _as_written(expression: Any) -> Any:
-    # Standing alone among angles pi is half a turn; as a factor it is the number.
+def as_written(expression: Any) -> Any:
+    """The expression with decimal fractions, and with π told from half a turn.
+
+    Standing alone among angles it is half a turn; as a factor it is the number, and `RATIO_OF_CIRCLE` stands for it.
+    """
+
     def multiplies(product: Any) -> bool:
         return product.is_Mul and product.has(sympy.pi) and bool(product.free_symbols)
 
@@ -51,7 +55,7 @@ def _as_written(expression: Any) -> Any:
 
 def _with_number_pi(product: Any) -> Any:
     powers = (sympy.pi**k for k in (1, -1, 2, -2))
-    swap = {p: p.subs(sympy.pi, _RATIO_OF_CIRCLE) for p in powers}
+    swap = {p: p.subs(sympy.pi, RATIO_OF_CIRCLE) for p in powers}
     return sympy.Mul(*(swap.get(factor, factor) for factor in product.args))
 
 
@@ -70,7 +74,7 @@ class _Text(StrPrinter):
         return _positive_first(super()._as_ordered_terms(expr, order=order))
 
     def _print_Symbol(self, expr: Any) -> str:
-        return "π" if expr == _RATIO_OF_CIRCLE else self.spelling(expr.name)
+        return "π" if expr == RATIO_OF_CIRCLE else self.spelling(expr.name)
 
     def _print_Pi(self, expr: Any) -> str:
         return "180°"
@@ -117,7 +121,7 @@ class _Latex(LatexPrinter):
         return _positive_first(super()._as_ordered_terms(expr, order=order))
 
     def _print_Symbol(self, expr: Any, style: str = "plain") -> str:
-        return r"\pi" if expr == _RATIO_OF_CIRCLE else self.spelling(expr.name)
+        return r"\pi" if expr == RATIO_OF_CIRCLE else self.spelling(expr.name)
 
     def _print(self, expr: Any, **kwargs: Any) -> str:
         # Sympy lets pi print itself, before any method of the printer is asked.
@@ -137,7 +141,7 @@ class _Latex(LatexPrinter):
 
 def as_text(expression: Any, spelling: Spelling) -> str:
     """The expression in one line of plain text: "(√(R² − t²) − t·cot δ)/sin κ"."""
-    printed = str(_Text(spelling).doprint(_as_written(expression)))
+    printed = str(_Text(spelling).doprint(as_written(expression)))
     # "tan κ/2" could be read as the tangent of half of κ.
     printed = re.sub(r"\b(sin|cos|tan|cot) ([^\s*()/]+)/(?=\d)", r"\1(\2)/", printed)
     return printed.replace("*", "·").replace(" - ", " − ").replace("(-", "(−")
@@ -145,4 +149,4 @@ def as_text(expression: Any, spelling: Spelling) -> str:
 
 def as_latex(expression: Any, spelling: Spelling) -> str:
     """The expression in LaTeX, fractions built up."""
-    return str(_Latex(spelling).doprint(_as_written(expression)))
+    return str(_Latex(spelling).doprint(as_written(expression)))

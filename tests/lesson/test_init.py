@@ -40,6 +40,7 @@ def test_the_names_are_those_of_the_book_and_the_lesson_s_own() -> None:
         "find",
         "judge",
         "look",
+        "look_up",
         "point_paper",
         "tabulate",
         "work_out",
