@@ -20,7 +20,7 @@ from drillpoint.errors import InstructorError
 from .conftest import EXERCISES
 
 STUDENTS = [f"student-{number}" for number in range(200)]
-SETS = [EXERCISES / f"{name}.toml" for name in ("lips", "point-angle", "relief")]
+SETS = [EXERCISES / f"{name}.toml" for name in ("lips", "point-angle", "relief", "relief-and-chisel-edge")]
 SETS += sorted((EXERCISES / "practice").glob("*.toml"))
 GARBAGE = ("", "?", "1,234", "3.5.1", "<b>", "__import__('os')", "=1+1", "5 furlongs")
 
