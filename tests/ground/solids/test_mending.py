@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from tests.ground.solids.test_mesh import faults
 
 from drillpoint.ground.solids.mending import mended
 from drillpoint.ground.solids.solid import Mesh
+from tests.ground.solids.test_mesh import faults
 
 
 def _block_with_a_node_beside_a_corner(gap: float) -> Mesh:
