@@ -18,27 +18,47 @@ def _hand_out_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("set", metavar="SET", help="name of a set in exercises/, such as lips, or the path of its file")
     parser.add_argument("roster", metavar="ROSTER.csv", type=Path, help="the class: a CSV file with a column id")
     parser.add_argument("folder", metavar="FOLDER", type=Path, help="where each student's folder is made")
+    parser.add_argument(
+        "--sheets",
+        choices=("both", "page", "notebook"),
+        default="both",
+        help="a page that opens in any browser without Python, a notebook, or both (both)",
+    )
+    parser.add_argument(
+        "--key", metavar="FOLDER", type=Path, help="write the key to each sheet, for you only, into this other folder"
+    )
 
 
 def _hand_out(options: argparse.Namespace) -> int:
     from drillpoint.course.exercise_file import load_set
+    from drillpoint.course.html_sheet import write_page
+    from drillpoint.course.key_page import refuse_beside_sheets, write_key
     from drillpoint.course.roster import read_roster
     from drillpoint.course.sheet import write_sheet
     from drillpoint.course.variant import Variants
 
+    if options.key:
+        refuse_beside_sheets(options.key, options.folder)
     exercise_set, roster = load_set(options.set), read_roster(options.roster)
     variants, folder = Variants(exercise_set), options.folder
     progress = progress_line("sheets")
     kept = 0
     for count, student in enumerate(roster, start=1):
-        kept += (folder / student.id / f"{exercise_set.id}.ipynb").exists()
-        write_sheet(exercise_set, variants, student, folder)
+        if options.sheets != "page":
+            kept += (folder / student.id / f"{exercise_set.id}.ipynb").exists()
+            write_sheet(exercise_set, variants, student, folder)
+        if options.sheets != "notebook":
+            write_page(exercise_set, variants, student, folder)
+        if options.key:
+            write_key(exercise_set, variants, student, options.key)
         progress(count, len(roster))
     print(
         f"{len(roster)} sheets of {exercise_set.title} are in {folder}, one folder for each student; no key is in them."
     )
     if kept:
         print(f"{kept} of them were there already and were left as they are.")
+    if options.key:
+        print(f"The keys are in {options.key}. They are for you only: never copy that folder to a student.")
     return 0
 
 

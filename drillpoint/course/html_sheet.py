@@ -21,8 +21,9 @@ from drillpoint.course.hand_in_file import LONGEST_TYPED
 from drillpoint.course.picturing import pictures_of
 from drillpoint.course.reading_table import reading_table
 from drillpoint.course.roster import Student
+from drillpoint.course.safe_file import write_safely
 from drillpoint.course.sheet import box_number, sheet_description, who_is
-from drillpoint.course.variant import Box, Question
+from drillpoint.course.variant import Box, Question, Variants
 
 _BROWSER = Path(__file__).parent / "browser"
 _PARTS = ("number", "answer", "digest", "sittings", "hand_in", "keeping", "sheet")
@@ -48,6 +49,15 @@ def html_sheet(exercise_set: ExerciseSet, student: Student, questions: list[Ques
         script=Markup(code),  # noqa: S704  (our own files)
         config=_config(sheet_description(exercise_set, student, questions)),
     )
+
+
+def write_page(exercise_set: ExerciseSet, variants: Variants, student: Student, folder: Path) -> Path:
+    """Write one student's page into `folder/<student>`, anew each time: answers are never kept in the page itself."""
+    own = folder / student.id
+    own.mkdir(parents=True, exist_ok=True)
+    page = own / f"{exercise_set.id}.html"
+    write_safely(page, html_sheet(exercise_set, student, list(variants.questions(student.id))).encode("utf-8"))
+    return page
 
 
 @cache

@@ -59,7 +59,7 @@ def who_is(student: Student) -> str:
 
 def box_number(question: Question, box: Box) -> str:
     """What a box is called on the sheet: the number of its task, or `3.web` for a part."""
-    return f"{question.number}.{box.label}" if box.label else str(question.number)
+    return f"{question.number}{box.key.removeprefix(question.task.id)}"
 
 
 def _form_entry(form: AnswerForm) -> dict[str, Any]:
@@ -120,7 +120,7 @@ def question_markdown(question: Question) -> str:
     ]
     for box in question.boxes:
         if box.label:
-            parts.append(f"**{box_number(question, box)}** · {escape_markdown(box.text)}")
+            parts.append(f"**{box_number(question, box)}** · {escape_markdown(box.text or box.label)}")
         if box.choices:
             parts.append("\n".join(f"- **{letter}** — {escape_markdown(shown)}" for letter, shown in box.choices))
         parts.append(f"**{escape_markdown(box.asks)}**")
