@@ -76,6 +76,11 @@ class Quantity:
         """The value with its unit, rounded to the decimals usual for this quantity: "5.15 mm", "118°"."""
         return plain_number(value, self.decimals if decimals is None else decimals) + unit_suffix(self.unit)
 
+    @property
+    def the_usual(self) -> str:
+        """The usual range as a sentence says it: "the usual 120° to 135°"."""
+        return f"the usual {self.show_span(self.usual)}"
+
     def show_span(self, span: Span) -> str:
         """A range in words: "60° to 179°", or "0 mm and more" where it has no upper end."""
         if span.high == math.inf:

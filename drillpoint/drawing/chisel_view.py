@@ -126,7 +126,7 @@ def _square_to_it(sheet: Sheet) -> None:
 
 def _words() -> list[Sentence]:
     usual = QUANTITIES["chisel_edge_rake"].usual
-    said = "the usual " + QUANTITIES["chisel_edge_rake"].show_span(usual)
+    said = QUANTITIES["chisel_edge_rake"].the_usual
     return [
         Sentence("The chisel edge of a two-flute twist drill, seen along it and square to it, tip down. "),
         Sentence("It is {chisel_edge_length} long", "chisel_edge_length", "Its length is not told"),

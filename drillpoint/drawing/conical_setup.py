@@ -176,10 +176,7 @@ def _from_the_tip(sheet: Sheet, seen: _View) -> None:
 
 def _words() -> list[Sentence]:
     psi, relief = QUANTITIES["chisel_edge_angle"].usual, QUANTITIES["lip_relief"].usual
-    turns, slopes = (
-        "the usual " + QUANTITIES[name].show_span(QUANTITIES[name].usual)
-        for name in ("chisel_edge_angle", "lip_relief")
-    )
+    turns, slopes = QUANTITIES["chisel_edge_angle"].the_usual, QUANTITIES["lip_relief"].the_usual
     return [
         Sentence("A grinding cone and its drill, square to the lips and from the tip; no machine is drawn. "),
         Sentence("Diameter {diameter}", "diameter", "Diameter not told"),

@@ -120,7 +120,7 @@ def _chisel_edge_angle(sheet: Sheet) -> None:
 def _words() -> list[Sentence]:
     psi = QUANTITIES["chisel_edge_angle"].usual
     ratio = QUANTITIES["web_ratio"].usual
-    usual = "the usual 120° to 135°"
+    usual = QUANTITIES["chisel_edge_angle"].the_usual
     return [
         Sentence("End view of a two-flute twist drill, seen from the tip. "),
         Sentence("Diameter {diameter}", "diameter", "Diameter not told"),

@@ -123,7 +123,7 @@ def _square_to_the_lip(sheet: Sheet) -> None:
 
 def _words() -> list[Sentence]:
     psi = QUANTITIES["chisel_edge_angle"].usual
-    usual = "the usual " + QUANTITIES["chisel_edge_angle"].show_span(psi)
+    usual = QUANTITIES["chisel_edge_angle"].the_usual
     return [
         Sentence("A plane face and the drill that it grinds, in two cuts; no machine is drawn. "),
         Sentence("Diameter {diameter}", "diameter", "Diameter not told"),

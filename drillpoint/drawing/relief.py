@@ -279,7 +279,7 @@ def _way(sheet: Sheet, y: int, back: Any, down: Any, when: Any) -> None:
 
 def _words() -> list[Sentence]:
     relief = QUANTITIES["lip_relief"].usual
-    usual = "the usual " + QUANTITIES["lip_relief"].show_span(relief)
+    usual = QUANTITIES["lip_relief"].the_usual
     return [
         Sentence("The cylinder through a place on the lip rolled out flat, tip down, the work under it. "),
         Sentence("The place is {radius} from the axis", "radius", "The radius is not told"),

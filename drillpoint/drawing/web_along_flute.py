@@ -156,8 +156,7 @@ def _thinning_due(sheet: Sheet) -> None:
 
 def _end_view(sheet: Sheet, centre: Point, title: str, ratio: Any, web: str, of: str, chisel: str) -> None:
     def project(place: Point) -> Point:
-        placed = (sp.sympify(c).subs(_s.web_ratio, ratio) for c in place)
-        across_, up = placed
+        across_, up = (sp.sympify(c, strict=True).subs(_s.web_ratio, ratio) for c in place)
         return (centre[0] + RADIUS * across_, centre[1] - RADIUS * up)
 
     def projected(curve: Curve) -> Curve:

@@ -3,11 +3,7 @@
 from __future__ import annotations
 
 from drillpoint.drawing.scene import Sentence
-from drillpoint.explorers.explorer import Explorer, Slider
-from drillpoint.quantities import QUANTITIES
-
-_usual = QUANTITIES["chisel_edge_angle"].usual
-_said = "the usual " + QUANTITIES["chisel_edge_angle"].show_span(_usual)
+from drillpoint.explorers.explorer import Explorer, Slider, chisel_edge_judged
 
 CONE = Explorer(
     name="cone",
@@ -34,14 +30,6 @@ CONE = Explorer(
     scenes=("ground_end_view",),
     summary=(
         Sentence("Point {point_angle}, lip relief {lip_relief} at the corner. "),
-        Sentence(
-            "Chisel edge {chisel_edge_angle} to the lips (obtuse), ",
-            judged="chisel_edge_angle",
-            low=_usual.low,
-            high=_usual.high,
-            below=f"flatter than {_said}.",
-            within=f"within {_said}.",
-            above=f"steeper than {_said}.",
-        ),
+        chisel_edge_judged("."),
     ),
 )

@@ -135,6 +135,20 @@ def _arguments(values: Mapping[str, float], names: tuple[str, ...]) -> str:
     return ", ".join(f"{name}={plain_number(values[name], CALL_DECIMALS)}" for name in names)
 
 
+def chisel_edge_judged(end: str = "") -> Sentence:
+    """A clause of the status line: the chisel edge angle, how it compares with the usual, and `end` behind that."""
+    q = quantity("chisel_edge_angle")
+    return Sentence(
+        "Chisel edge {chisel_edge_angle} to the lips (obtuse), ",
+        judged=q.name,
+        low=q.usual.low,
+        high=q.usual.high,
+        below=f"flatter than {q.the_usual}{end}",
+        within=f"within {q.the_usual}{end}",
+        above=f"steeper than {q.the_usual}{end}",
+    )
+
+
 def _number(name: str, value: Any) -> float:
     try:
         return float(value)

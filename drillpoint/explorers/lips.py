@@ -3,11 +3,7 @@
 from __future__ import annotations
 
 from drillpoint.drawing.scene import Sentence
-from drillpoint.explorers.explorer import Explorer, Slider
-from drillpoint.quantities import QUANTITIES
-
-_usual = QUANTITIES["chisel_edge_angle"].usual
-_said = "the usual " + QUANTITIES["chisel_edge_angle"].show_span(_usual)
+from drillpoint.explorers.explorer import Explorer, Slider, chisel_edge_judged
 
 LIPS = Explorer(
     name="lips",
@@ -40,15 +36,7 @@ LIPS = Explorer(
     ),
     scenes=("end_view", "side_view"),
     summary=(
-        Sentence(
-            "Chisel edge {chisel_edge_angle} to the lips (obtuse), ",
-            judged="chisel_edge_angle",
-            low=_usual.low,
-            high=_usual.high,
-            below=f"flatter than {_said}",
-            within=f"within {_said}",
-            above=f"steeper than {_said}",
-        ),
+        chisel_edge_judged(),
         Sentence("; {chisel_edge_length} long. Lip {lip_length}. Point {point_height} high."),
     ),
 )

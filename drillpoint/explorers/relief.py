@@ -3,11 +3,8 @@
 from __future__ import annotations
 
 from drillpoint.drawing.scene import Sentence
-from drillpoint.explorers.explorer import Explorer, Slider
+from drillpoint.explorers.explorer import Explorer, Slider, chisel_edge_judged
 from drillpoint.quantities import QUANTITIES
-
-_usual = QUANTITIES["chisel_edge_angle"].usual
-_said = "the usual " + QUANTITIES["chisel_edge_angle"].show_span(_usual)
 
 RELIEF = Explorer(
     name="relief",
@@ -57,14 +54,6 @@ RELIEF = Explorer(
             above="so the lip can go in",
         ),
         Sentence("; the flank is level with the corner again {heel_clearance} behind it. "),
-        Sentence(
-            "Chisel edge {chisel_edge_angle} to the lips (obtuse), ",
-            judged="chisel_edge_angle",
-            low=_usual.low,
-            high=_usual.high,
-            below=f"flatter than {_said}.",
-            within=f"within {_said}.",
-            above=f"steeper than {_said}.",
-        ),
+        chisel_edge_judged("."),
     ),
 )

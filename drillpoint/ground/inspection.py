@@ -11,6 +11,7 @@ from attrs import field, frozen
 
 from drillpoint.ground.flute import Array
 from drillpoint.ground.lip import Lip, Place
+from drillpoint.ground.measuring import length_along, turn_between
 from drillpoint.ground.record import Record, record
 from drillpoint.ground.stations import Stations, clearance, first_contact, stations
 from drillpoint.ground.thinning import ThinningReadings, thinning_readings
@@ -234,7 +235,7 @@ def _lip_readings(lip: Lip, foot: Place) -> LipReadings:
     along_lip = stations(lip, run[::2])
     return LipReadings(
         half_angle=math.degrees(math.atan2(np.hypot(*chord[:2]), -chord[2])),
-        length=_length(run),
+        length=length_along(run.point),
         chord=float(np.linalg.norm(chord)),
         bow=bow_of(lip, run),
         relief=float(along_lip.relief[-1]),
@@ -243,14 +244,6 @@ def _lip_readings(lip: Lip, foot: Place) -> LipReadings:
         foot=foot.point[0],
         stations=along_lip,
     )
-
-
-def _length(run: Place) -> float:
-    """Length along a run of places: straight steps, with what they cut off the curve put back (Richardson)."""
-    fine, coarse = (
-        float(np.linalg.norm(np.diff(points, axis=0), axis=1).sum()) for points in (run.point, run.point[::2])
-    )
-    return fine + (fine - coarse) / 3
 
 
 def bow_of(lip: Lip, run: Place) -> float:
@@ -264,8 +257,7 @@ def bow_of(lip: Lip, run: Place) -> float:
 
 def _obtuse(edge: Array, lips: list[Array]) -> float:
     """Mean angle between the lips and the chisel edge, counted so that it is obtuse on a point with relief."""
-    acute = (math.atan2(lip[0] * edge[1] - lip[1] * edge[0], lip @ edge) for lip in lips)
-    return 180.0 - math.degrees(sum(acute)) / len(lips)
+    return 180.0 - sum(turn_between(lip, edge) for lip in lips) / len(lips)
 
 
 def _chisel_rake(point: GroundPoint, first: Array, second: Array) -> float:

@@ -11,6 +11,7 @@ from attrs import frozen
 
 from drillpoint.ground.flank import Flank, Placed, Surface
 from drillpoint.ground.flute import Array, Flute
+from drillpoint.ground.measuring import first_reached
 from drillpoint.ground.stated import CannotBeGround
 
 _SAMPLES = 33
@@ -79,15 +80,8 @@ class Lip:
             height = self.own.height(flute.radius * np.cos(start - back), flute.radius * np.sin(start - back))
             return np.asarray(back - flute.land(self.number) - flute.twist * (top - height))
 
-        low, high = 0.0, math.pi
-        for samples in (181, 33, 33, 33, 33):
-            back = np.linspace(low, high, samples)
-            gone = beyond(back)
-            after = np.flatnonzero((gone >= 0) & ~np.logical_or.accumulate(np.isnan(gone)))
-            if not len(after):
-                return None
-            low, high = back[max(after[0] - 1, 0)], back[after[0]]
-        return float(high)
+        found = first_reached(beyond, math.pi)
+        return found and found[1]
 
     @property
     def land_end(self) -> float:

@@ -29,6 +29,7 @@ import numpy as np
 from attrs import frozen
 
 from drillpoint.ground.flute import Array
+from drillpoint.ground.measuring import unit
 from drillpoint.ground.stated import one_of, stated
 
 
@@ -130,12 +131,12 @@ class NotchCut:
     @property
     def up_the_face(self) -> Array:
         """Direction in the face, square to the corner line and away from it."""
-        return _unit(self.floor_normal - self._leaning * self.face_normal)
+        return unit(self.floor_normal - self._leaning * self.face_normal)
 
     @property
     def out_on_the_floor(self) -> Array:
         """Direction in the floor, square to the corner line and away from it."""
-        return _unit(self.face_normal - self._leaning * self.floor_normal)
+        return unit(self.face_normal - self._leaning * self.floor_normal)
 
     @property
     def _leaning(self) -> float:
@@ -157,8 +158,8 @@ def cut(notch: Notch, lip: int, end: Array, meets: Array, fall: float) -> NotchC
     out, ahead = np.array([math.cos(angle), math.sin(angle), 0.0]), np.array([-math.sin(angle), math.cos(angle), 0.0])
     up = np.array([0.0, 0.0, 1.0])
     lean, steep = math.tan(math.radians(notch.notch_rake)), math.tan(math.radians(notch.notch_slope))
-    face = _unit(ahead - lean * up - lean * fall * out)
-    along = _unit(out - steep * up + lean * (fall - steep) * ahead)
+    face = unit(ahead - lean * up - lean * fall * out)
+    along = unit(out - steep * up + lean * (fall - steep) * ahead)
     up_the_face = np.cross(face, along)
     up_the_face *= math.copysign(1.0, up_the_face[2])
     opening = math.radians(notch.notch_angle)
@@ -172,7 +173,3 @@ def cut(notch: Notch, lip: int, end: Array, meets: Array, fall: float) -> NotchC
 
 def _beyond(corner: Array, normal: Array, x: Array, y: Array, z: Array) -> Array:
     return np.asarray((x - corner[0]) * normal[0] + (y - corner[1]) * normal[1] + (z - corner[2]) * normal[2])
-
-
-def _unit(v: Array) -> Array:
-    return np.asarray(v / np.linalg.norm(v))

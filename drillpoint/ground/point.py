@@ -10,7 +10,7 @@ import numpy as np
 from attrs import field, frozen
 
 from drillpoint.ground.chisel import ChiselEdge, chisel_edge
-from drillpoint.ground.flank import Flank, Placed, Surface
+from drillpoint.ground.flank import Flank, Surface
 from drillpoint.ground.flute import Array, Flute
 from drillpoint.ground.lip import Lip, Place, chisel_corner, lips
 from drillpoint.ground.notch import Notch
@@ -105,12 +105,6 @@ class GroundPoint:
         return mesh(self, tolerance=tolerance, length=length, scale=scale, **unknown)
 
 
-def in_first_frame(lip: Lip, place: Place) -> Array:
-    """Places of either lip as points in lip 1's frame."""
-    sign = 1.0 if lip.number == 1 else -1.0
-    return np.asarray(place.point * np.array([sign, sign, 1.0]))
-
-
 def _refuse_a_missing_land(lip: Lip) -> None:
     """The flank must reach over the whole land behind its lip."""
     flute = lip.flute
@@ -125,6 +119,3 @@ def _refuse_a_missing_land(lip: Lip) -> None:
             f"the flank of {lip.name} falls away before the heel, so that no land is left; move the cone's apex "
             "further out, or give it a smaller skew or a larger half angle"
         )
-
-
-__all__ = ["GroundPoint", "Placed", "in_first_frame"]

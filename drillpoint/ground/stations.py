@@ -9,6 +9,7 @@ from attrs import frozen
 
 from drillpoint.ground.flute import Array
 from drillpoint.ground.lip import Lip, Place
+from drillpoint.ground.measuring import first_reached, unit
 
 
 @frozen(eq=False)
@@ -41,8 +42,8 @@ def of_edge(points: Array, face: Array, flank: Array) -> Stations:
     x, y = points[:, 0], points[:, 1]
     radius = np.hypot(x, y)
     moves = np.stack([-y, x, np.zeros_like(radius)], axis=-1) / radius[:, None]
-    along = _unit(np.cross(flank, face))
-    across = _unit(moves - _dot(moves, along)[:, None] * along)
+    along = unit(np.cross(flank, face))
+    across = unit(moves - _dot(moves, along)[:, None] * along)
     square = np.cross(across, along)
     down = np.cross(along, face)
     return Stations(
@@ -74,16 +75,10 @@ def first_contact(lip: Lip, radius: float, feed: float, limit: float) -> float |
     A cone may fall away altogether. What comes up beyond that, on its far side, is no longer behind this lip.
     """
     place = lip.corner if radius == lip.flute.radius else lip.at_radius(np.array([radius]))
-    low, high = 0.0, limit
-    for samples in (181, 33, 33, 33, 33, 33):
-        back = np.linspace(low, high, samples)
-        gap = _clearance(lip, place, feed, back)[1:]
-        touched = np.flatnonzero((gap <= 0) & ~np.logical_or.accumulate(np.isnan(gap)))
-        if not len(touched):
-            break
-        low, high = back[touched[0]], back[touched[0] + 1]
-    if high == limit:
+    found = first_reached(lambda back: -_clearance(lip, place, feed, back), limit)
+    if found is None:
         return None
+    low, high = found
     if low == 0.0:
         return 0.0
     before, after = _clearance(lip, place, feed, np.array([low, high]))
@@ -105,7 +100,3 @@ def flank_normal(lip: Lip, x: Array, y: Array) -> Array:
 
 def _dot(a: Array, b: Array) -> Array:
     return np.asarray((a * b).sum(axis=-1))
-
-
-def _unit(a: Array) -> Array:
-    return np.asarray(a / np.linalg.norm(a, axis=-1, keepdims=True))

@@ -10,6 +10,7 @@ from attrs import field, frozen
 
 from drillpoint.ground.flute import Array
 from drillpoint.ground.lip import Lip, Place
+from drillpoint.ground.measuring import length_along, turn_between
 from drillpoint.ground.notch import NotchCut
 from drillpoint.ground.stations import Stations, flank_normal, of_edge
 from drillpoint.ground.thinned import axis_distance, crossing, depth_on, own_frame
@@ -100,7 +101,9 @@ def thinning_readings(point: GroundPoint) -> ThinningReadings | None:
     second = first if point.is_alike else _lip_readings(point, 1, notches[1]) if notches[1] else None
     edge = point.thinned.chisel
     chord, middle = (edge.first - edge.second)[:2], (edge.first + edge.second)[:2] / 2
-    acute = [_turn(_main_chord(lip, foot), chord) for lip, foot in zip(point.lips, point.thinned.feet, strict=True)]
+    acute = [
+        turn_between(_main_chord(lip, foot), chord) for lip, foot in zip(point.lips, point.thinned.feet, strict=True)
+    ]
     distances = [
         lip.thinned_lip_distance if lip else _distance(foot.point[0, :2], _main_chord(side, foot))
         for lip, side, foot in zip((first, second), point.lips, point.thinned.feet, strict=True)
@@ -126,9 +129,9 @@ def _lip_readings(point: GroundPoint, number: int, made: NotchCut) -> ThinnedLip
     untouched = _along(lip, foot)
     face = -own_frame(made.lip, made.normal(*own_frame(made.lip, edge).T))
     return ThinnedLipReadings(
-        thinning_angle=_turn(main, chord),
-        thinned_lip_in_end_view=_length(edge[:, :2]),
-        thinned_lip_length=_length(edge),
+        thinning_angle=turn_between(main, chord),
+        thinned_lip_in_end_view=length_along(edge[:, :2]),
+        thinned_lip_length=length_along(edge),
         thinning_reach=float(edge[-1, :2] @ main / np.hypot(*main)),
         untouched_lip_length=untouched,
         untouched_lip_share=untouched / _along(lip, point.feet[number]),
@@ -211,25 +214,13 @@ def _overrun(made: NotchCut, lip: Lip) -> float:
 
 def _main_chord(lip: Lip, foot: Place) -> Array:
     """From where the main lip begins to its corner, in the end view."""
-    corner = lip.corner
-    return np.asarray((corner.point - foot.point)[0, :2])
+    return np.asarray((lip.corner.point - foot.point)[0, :2])
 
 
 def _along(lip: Lip, foot: Place) -> float:
     """True length of the main lip from a foot of it to the corner."""
     outer = float(lip.corner.along[0])
-    return _length(lip.at(np.linspace(float(foot.along[0]), outer, _STATIONS)).point)
-
-
-def _length(points: Array) -> float:
-    """Length along points: straight steps, with what they cut off the curve put back (Richardson)."""
-    fine, coarse = (float(np.linalg.norm(np.diff(p, axis=0), axis=1).sum()) for p in (points, points[::2]))
-    return fine + (fine - coarse) / 3
-
-
-def _turn(first: Array, second: Array) -> float:
-    """Degrees from one direction of the end view to another, counter-clockwise."""
-    return math.degrees(math.atan2(first[0] * second[1] - first[1] * second[0], first @ second))
+    return length_along(lip.at(np.linspace(float(foot.along[0]), outer, _STATIONS)).point)
 
 
 def _distance(place: Array, along: Array) -> float:

@@ -94,4 +94,4 @@ def _usual_notes(q: Quantity, value: float) -> tuple[str, ...]:
         return (f"{q.term} {q.show(value, 3)} is hardly any; {value:.3g} radians would be {math.degrees(value):.3g}°",)
     if q.unit == "mm" and 0 < value < q.usual.low and value * INCH in q.usual:
         return (f"{q.term} {q.show(value, 4)} is small; {value:.4g} in would be {value * INCH:.4g} mm",)
-    return (f"{q.term} {q.show(value, 4)} is outside the usual {q.show_span(q.usual)}",)
+    return (f"{q.term} {q.show(value, 4)} is outside {q.the_usual}",)

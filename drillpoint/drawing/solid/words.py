@@ -39,13 +39,12 @@ def sentences(point: GroundPoint, inspection: Inspection, parts: tuple[str, ...]
 
 def _chisel(read: Inspection, units: Units) -> str:
     psi = read.thinning.chisel_edge_angle if read.thinning else read.chisel_edge_angle
-    usual = QUANTITIES["chisel_edge_angle"].usual
-    words = "flatter than" if psi < usual.low else "steeper than" if psi > usual.high else "within"
-    span = QUANTITIES["chisel_edge_angle"].show_span(usual)
+    q = QUANTITIES["chisel_edge_angle"]
+    words = "flatter than" if psi < q.usual.low else "steeper than" if psi > q.usual.high else "within"
     length = read.thinning.thinned_chisel_length if read.thinning else read.chisel_edge_length
     return (
         f"The chisel edge is {show('chisel_edge_length', length, units)} long; its angle to the lips is "
-        f"{show('chisel_edge_angle', psi, units)} (obtuse), {words} the usual {span}."
+        f"{show('chisel_edge_angle', psi, units)} (obtuse), {words} {q.the_usual}."
     )
 
 
