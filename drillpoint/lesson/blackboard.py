@@ -40,6 +40,9 @@ class Board:
 def derive(relation: Relation | str) -> Board:
     """How a relation follows from the drawing, step by step, as in `derive(lip_length)`.
 
+    Each step says in words what it does; its equation unfolds, so that a learner can try it first. The last step, which
+    is the relation itself, stands open.
+
     Raises LearnerError for a name that is not in the book.
     """
     import sympy
@@ -52,20 +55,19 @@ def derive(relation: Relation | str) -> Board:
     for number, step in enumerate(shown.derivation, start=1):
         sides = [side(symbols(), sympy) for side in (step.left, step.right)]
         equation = " = ".join(as_html(side, letter) for side in sides)
-        rows.append(f"<li>{_low(step.words)}{_centred(equation)}</li>")
+        words, shown_below = _low(step.words), _centred(equation)
+        last = number == len(shown.derivation)
+        rows.append(f"<li>{words + shown_below if last else _folded(words, shown_below)}</li>")
         lines += [f"{number}. {step.words}", f"      {' = '.join(as_text(side, letter) for side in sides)}"]
-    where = {shown.result.symbol: shown.result.term, **shown.where}
-    below = [
-        _said(where),
-        "Taken for granted: " + " ".join(shown.assumptions),
-        "Sources: " + " ".join(shown.sources),
-    ]
+    where = _said({shown.result.symbol: shown.result.term, **shown.where})
+    granted = ["Taken for granted: " + " ".join(shown.assumptions), "Sources: " + " ".join(shown.sources)]
     page = [
-        f"<p><strong>How the {html.escape(shown.result.term)} follows</strong></p>",
+        f"<p><strong>How the {html.escape(shown.result.term)} follows</strong>. Try each step, then unfold it.</p>",
         f"<ol>{''.join(rows)}</ol>",
-        *(f"<p>{_low(said)}</p>" for said in below),
+        f"<p>{_low(where)}</p>",
+        _folded("What is taken for granted, and where it is printed", "".join(f"<p>{_low(s)}</p>" for s in granted)),
     ]
-    lines += ["", *below]
+    lines += ["", where, *granted]
     return Board("".join(page), "\n".join(lines))
 
 
@@ -134,6 +136,10 @@ def _said(letters: Mapping[str, str]) -> str:
 
 def _head(of: Quantity) -> str:
     return f"{of.term} {of.symbol}"
+
+
+def _folded(words: str, more: str) -> str:
+    return f"<details><summary>{words}</summary>{more}</details>"
 
 
 def _centred(shown: str) -> str:

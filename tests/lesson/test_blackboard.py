@@ -90,3 +90,12 @@ def test_a_board_shows_itself_as_html_and_as_text() -> None:
     board = derive(point_height)
     assert set(board._repr_mimebundle_()) == {"text/html", "text/plain"}
     assert repr(board) == board.text
+
+
+@pytest.mark.parametrize("name", ["lip_length", "point_height"])
+def test_each_equation_but_the_last_waits_to_be_unfolded(name: str) -> None:
+    steps = re.findall(r"<li>(.*?)</li>", derive(name).html)
+    assert len(steps) == len(BOOK[name].derivation)
+    for step in steps[:-1]:
+        assert re.fullmatch(r"<details><summary>[^<].*?</summary><p .*</p></details>", step)
+    assert "<details>" not in steps[-1]
