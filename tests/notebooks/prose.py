@@ -79,3 +79,17 @@ def lost_without_a_kernel(cell: Cell) -> list[str]:
     if "<img" in data.get("text/html", "") and not re.search(r'<img [^>]*alt="[^"]{20}', data["text/html"]):
         found.append("a picture without words")
     return found
+
+
+def minutes(lesson: str) -> int:
+    """How long a lesson takes, by the minutes in its headings."""
+    found = re.findall(r"^##+ .*\((\d+) minutes?\)", "\n".join(prose(lesson).values()), re.MULTILINE)
+    return sum(map(int, found))
+
+
+def unaccounted(lesson: str, figures: Mapping[str, list[str]]) -> dict[str, tuple[list[str], list[str]]]:
+    """Cells of prose whose numbers are not the expected ones, in order: what stands there, and what should."""
+    texts = prose(lesson)
+    names = [*texts, *(name for name in figures if name not in texts)]
+    found = {name: (numbers(texts.get(name, "")), figures.get(name, [])) for name in names}
+    return {name: pair for name, pair in found.items() if pair[0] != pair[1] or name not in texts}

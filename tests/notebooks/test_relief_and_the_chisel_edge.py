@@ -1,19 +1,13 @@
-"""The lesson on relief and the chisel edge: the numbers in its prose, what its words claim, its cells and questions.
+"""The lesson on relief and the chisel edge: the numbers in its prose, what its words claim, the relations it derives.
 
 Numbers: for each cell of prose the figures it must hold, in order. A figure is DERIVED (worked out here from the
 relations or the ground point), CHOSEN (the drills of the lesson, or an example of how to type), or SOURCE (printed in
 the source named).
 """
 
-import re
-from pathlib import Path
-
 import numpy as np
 import pytest
 
-from drillpoint.course.exercise_file import load_set
-from drillpoint.course.lint import lint
-from drillpoint.course.practice import judge, practice_question
 from drillpoint.drawing.relief import LAND_DEGREES
 from drillpoint.ground import ConicalFlank, FacetedFlank, Flute, GroundPoint, PlaneFlank
 from drillpoint.handbook import look_up
@@ -29,10 +23,9 @@ from drillpoint.relations import (
     wedge_angle,
     working_relief,
 )
-from tests.notebooks.prose import LESSONS, cells, code, hard_to_read, lost_without_a_kernel, not_short, numbers, prose
+from tests.notebooks.prose import code, prose, unaccounted
 
 LESSON = "03-relief-and-the-chisel-edge.ipynb"
-SET = "relief-and-chisel-edge"
 INCH = 25.4
 
 # CHOSEN: the drills of the lesson, and their chisel edges.
@@ -101,20 +94,6 @@ FACETS = GroundPoint(
 ).inspect()
 ON_CARD = (92, 95, 102, 110, 120, 125)
 
-MINUTES = {
-    "shop": 3,
-    "relief": 3,
-    "predict": 5,
-    "place": 5,
-    "why": 5,
-    "gauge": 5,
-    "heel": 4,
-    "feed": 4,
-    "negative": 2,
-    "disagree": 2,
-    "both": 3,
-}
-
 FIGURES: dict[str, list[str]] = {
     "title": ["3", "40"],
     "cautions": [REST, REST_INCH, "29", "1910.133", "29", "1910.215", COBALT],
@@ -174,20 +153,8 @@ FIGURES: dict[str, list[str]] = {
 }
 
 
-@pytest.mark.parametrize("name", sorted(prose(LESSON)))
-def test_every_number_in_the_prose_is_accounted_for(name: str) -> None:
-    assert numbers(prose(LESSON)[name]) == FIGURES.get(name, [])
-
-
-def test_no_figures_are_kept_for_cells_that_are_gone() -> None:
-    assert set(FIGURES) <= set(prose(LESSON))
-
-
-def test_the_minutes_add_up() -> None:
-    for name, minutes in MINUTES.items():
-        assert f"({minutes} minutes)" in prose(LESSON)[name]
-    # The title rounds to ten minutes.
-    assert 35 <= sum(MINUTES.values()) <= 45
+def test_every_number_in_the_prose_is_accounted_for() -> None:
+    assert unaccounted(LESSON, FIGURES) == {}
 
 
 def test_the_signs_are_as_printed() -> None:
@@ -265,63 +232,7 @@ def test_the_ranges_that_disagree_stand_in_the_handbook() -> None:
     assert (120, 135) in {(row.low, row.high) for row in look_up("chisel_edge_angle")}
 
 
-def test_the_lesson_reads_easily() -> None:
-    assert hard_to_read(prose(LESSON)) == []
-
-
-def test_code_cells_are_one_short_statement() -> None:
-    for name, cell in code(LESSON).items():
-        assert not_short(cell) == "", name
-
-
-def test_saved_outputs_need_neither_kernel_nor_trust() -> None:
-    for cell in cells(LESSON):
-        if cell["cell_type"] == "code" and cell["id"] != "fetch":
-            assert lost_without_a_kernel(cell) == [], cell["id"]
-
-
-def test_its_links_lead_to_pages_that_are_there() -> None:
-    text = "".join("".join(cell["source"]) for cell in cells(LESSON) if cell["cell_type"] == "markdown")
-    links = re.findall(r"\]\(([^)]*)\)", text)
-    assert links
-    for link in links:
-        assert (LESSONS / Path(link)).resolve().is_file(), link
-
-
 def test_it_derives_every_relation_it_rests_on() -> None:
     shown = "\n".join(code(LESSON).values())
     for name in ("axial_relief", "chisel_edge_angle", "heel_clearance", "feed_relief_loss"):
         assert f"derive({name})" in shown
-
-
-def asked() -> list[str]:
-    """The practice tasks of the lesson."""
-    return re.findall(r'ask\("([^"]*)"\)', "\n".join(code(LESSON).values()))
-
-
-def test_it_asks_every_practice_task_of_its_own() -> None:
-    assert asked() and sorted(asked()) == sorted(f"{SET}/{task.id}" for task in load_set(f"practice/{SET}").tasks)
-
-
-@pytest.mark.parametrize("task", asked())
-def test_its_questions_know_right_from_wrong(task: str) -> None:
-    question = practice_question(task)
-    if question.task.kind == "choice":
-        for letter, (_, wrong) in zip(question.form.letters, question.options, strict=True):
-            verdict = judge(task, letter)
-            assert (verdict.state == "right") == (wrong is None)
-            assert wrong is None or wrong.says in verdict.message
-        return
-    said = {True: "yes, ", False: "no, ", None: ""}[question.numbers.yes]
-    right = question.numbers.right[0]
-    assert judge(task, f"{said}{right:.{question.task.decimals}f}").state == "right"
-    for wrong in question.numbers.wrong:
-        assert wrong.says in judge(task, f"{said}{wrong.values[0]:.6f}").message
-
-
-@pytest.mark.parametrize("name", [SET, f"practice/{SET}"])
-def test_its_sets_can_be_handed_out(name: str) -> None:
-    exercises = load_set(name)
-    assert lint(exercises, 60) == []
-    if name == SET:
-        assert len(exercises.tasks) >= 8 and len({task.kind for task in exercises.tasks}) >= 5
