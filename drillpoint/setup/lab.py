@@ -27,6 +27,7 @@ USUAL_PORT = 8888
 PORTS = range(1024, 65536)
 _PORTS_TRIED = 50
 _NEWS = "@jupyterlab/apputils-extension:announcements"
+_DOCUMENTS, _PREVIEW = "@jupyterlab/docmanager-extension/plugin", "Markdown Preview"
 _PATIENCE = 180
 """Seconds until a server that does not answer is given up: a slow disk under a virus scanner takes over a minute."""
 _GRACE = 15
@@ -73,7 +74,7 @@ def run(places: Places, python: Path, lesson: str | None, port: int, browser: bo
     say("Starting JupyterLab (some seconds; the first time it may take a minute) ...")
     with tempfile.TemporaryDirectory(prefix="drillpoint-") as runtime, stopping_on_signals():
         try:
-            _quieten(places)
+            _prepare(places)
             with log.open("wb") as words:
                 child = subprocess.Popen(  # noqa: S603
                     command(places, python, server),
@@ -134,12 +135,21 @@ def surroundings(places: Places, extra: Mapping[str, str] | None = None) -> dict
     return child_environment({name: str(path) for name, path in kept_there.items()} | dict(extra or {}))
 
 
-def _quieten(places: Places) -> None:
-    """Leave out the part that asks about news: its question would cover the first lesson."""
-    choices = places.state / "jupyter" / "labconfig" / "page_config.json"
-    if not choices.exists():
-        choices.parent.mkdir(parents=True, exist_ok=True)
-        choices.write_text(json.dumps({"disabledExtensions": {_NEWS: True}}), encoding="utf-8")
+def _prepare(places: Places) -> None:
+    """Choices of JupyterLab's that are made once; a learner may change them.
+
+    The part that asks about news is left out: its question would cover the first lesson. Pages of the book open as
+    pages, not as their source.
+    """
+    own = places.state / "jupyter"
+    _unless_there(own / "labconfig" / "page_config.json", {"disabledExtensions": {_NEWS: True}})
+    _unless_there(own / "settings" / f"{_DOCUMENTS}.jupyterlab-settings", {"defaultViewers": {"markdown": _PREVIEW}})
+
+
+def _unless_there(path: Path, choices: Mapping[str, object]) -> None:
+    if not path.exists():
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(json.dumps(choices), encoding="utf-8")
 
 
 def trust(places: Places, python: Path, names: Sequence[str]) -> None:

@@ -3,12 +3,14 @@
 A small file beside the copies remembers the digest of what was copied. A copy that still has it is untouched and
 follows the lesson; any other copy is the learner's work, and a newer lesson is put beside it, once. Deleting a copy
 brings the lesson back as published.
+
+The book of relations is copied along, as its pages lie in the project, so that the links of the lessons lead somewhere:
+only the learner's folder is served.
 """
 
 import contextlib
 import hashlib
 import json
-import shutil
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path, PurePosixPath
@@ -19,6 +21,8 @@ from drillpoint.setup.trouble import explain
 
 _IGNORED = {".ipynb_checkpoints", "__pycache__"}
 _REMEMBERED = "copies.json"
+_BOOK = "docs/relations"
+_LINK, _LINK_IN_COPY = b"](../" + _BOOK.encode(), b"](" + _BOOK.encode()
 
 
 @dataclass(frozen=True)
@@ -39,8 +43,7 @@ def copy(places: Places) -> Copied:
         places.state.mkdir(parents=True, exist_ok=True)
         remembered = _recall(places.state / _REMEMBERED)
         fresh, beside, names = [], [], []
-        for source in _files(places.lessons):
-            name = source.relative_to(places.lessons).as_posix()
+        for source, name in _files(places):
             names.append(name)
             written = _follow(source, places.folder, name, remembered)
             if written == name:
@@ -64,10 +67,14 @@ def _teaching_order(name: str) -> tuple[int, str]:
     return (int(digits) if digits else 10**9, name)
 
 
-def _files(lessons: Path) -> Iterator[Path]:
-    for path in sorted(lessons.rglob("*")):
-        if path.is_file() and not _IGNORED & set(path.relative_to(lessons).parts):
-            yield path
+def _files(places: Places) -> Iterator[tuple[Path, str]]:
+    """What is copied, and where to: the lessons to the top of the folder, the book as it lies in the project."""
+    for path in sorted(places.lessons.rglob("*")):
+        name = path.relative_to(places.lessons)
+        if path.is_file() and not _IGNORED & set(name.parts):
+            yield path, name.as_posix()
+    for path in sorted((*places.project.glob(f"{_BOOK}.md"), *places.project.glob(f"{_BOOK}/*"))):
+        yield path, path.relative_to(places.project).as_posix()
 
 
 def _follow(source: Path, folder: Path, name: str, remembered: dict[str, dict[str, str]]) -> str | None:
@@ -107,10 +114,16 @@ def _put(source: Path, target: Path) -> None:
     target.parent.mkdir(parents=True, exist_ok=True)
     partial = target.with_name(f".{target.name}.part")
     try:
-        shutil.copyfile(source, partial)
+        partial.write_bytes(_as_copied(source))
         partial.replace(target)
     finally:
         partial.unlink(missing_ok=True)
+
+
+def _as_copied(path: Path) -> bytes:
+    """The file with its links to the book leading from the learner's folder; a copy is left as it is."""
+    content = path.read_bytes()
+    return content.replace(_LINK, _LINK_IN_COPY) if path.suffix == ".ipynb" else content
 
 
 def _digest(path: Path) -> str:
@@ -119,7 +132,7 @@ def _digest(path: Path) -> str:
     Merely opening a lesson lets JupyterLab save it again in its own layout and with notes of its own about the kernel;
     that is no edit.
     """
-    content = path.read_bytes()
+    content = _as_copied(path)
     if path.suffix == ".ipynb":
         with contextlib.suppress(ValueError, KeyError, TypeError):
             content = json.dumps(_joined(json.loads(content)["cells"]), sort_keys=True).encode()

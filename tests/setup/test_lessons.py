@@ -1,5 +1,6 @@
 import errno
 import json
+import re
 import shutil
 from pathlib import Path
 
@@ -37,6 +38,23 @@ def test_everything_a_lesson_needs_is_copied(places: Places) -> None:
         "02_later.ipynb",
         "pictures/drill.svg",
     ]
+
+
+def test_the_book_comes_along_and_the_links_of_the_copies_lead_to_it(places: Places) -> None:
+    (places.project / "docs" / "relations").mkdir(parents=True)
+    for name in ("relations.md", "relations/lips.md", "relations/side_view.svg", "instructor.md"):
+        (places.project / "docs" / name).write_text("a page")
+    cell = {"cell_type": "markdown", "id": "a", "metadata": {}, "source": ["See [lips](../docs/relations/lips.md).\n"]}
+    (places.lessons / "01_lips.ipynb").write_text(json.dumps({"cells": [cell], "nbformat": 4}))
+    assert {"docs/relations.md", "docs/relations/lips.md"} < set(lessons.copy(places).fresh)
+    (source,) = json.loads((places.folder / "01_lips.ipynb").read_text())["cells"][0]["source"]
+    (link,) = re.findall(r"\]\(([^)]*)\)", source)
+    assert (places.folder / link).read_text() == "a page"
+    # The instructor's pages stay with the instructor, and a copy with its own links counts as untouched.
+    assert "docs/instructor.md" not in visible(places.folder)
+    assert lessons.copy(places).fresh == ()
+    (places.lessons / "01_lips.ipynb").write_text("one, improved")
+    assert lessons.copy(places).fresh == ("01_lips.ipynb",)
 
 
 def test_again_nothing_is_written(places: Places) -> None:
@@ -122,12 +140,13 @@ def test_a_copy_cut_short_leaves_the_old_one_whole(places: Places, monkeypatch: 
     lessons.copy(places)
     (places.lessons / "01_lips.ipynb").write_text("one, improved")
 
-    def half(_: Path, target: Path) -> None:
-        target.write_text("one, imp")
+    def half(partial: Path, content: bytes) -> None:
+        with partial.open("wb") as file:
+            file.write(content[:8])
         raise OSError(errno.ENOSPC, "No space left on device")
 
     with monkeypatch.context() as patch:
-        patch.setattr(shutil, "copyfile", half)
+        patch.setattr(Path, "write_bytes", half)
         with pytest.raises(SetupError, match="disk is full, so copying the lessons stopped"):
             lessons.copy(places)
     assert (places.folder / "01_lips.ipynb").read_text() == "one"
