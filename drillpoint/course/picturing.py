@@ -41,4 +41,4 @@ def _on_the_bench(question: Question, drill: FaultyDrill) -> Picture:
     inspected = drill.point.inspect()
     read = {"diameter", *(question.task.diagnosis.readings if question.task.diagnosis else ())}
     known = [name for name in READ if getattr(inspected, name) is not None]
-    return draw("ground_end_view", drill.point, hide=[name for name in known if name not in read])
+    return draw("ground_end_view", drill.point, hide=["bow_size", *(name for name in known if name not in read)])

@@ -25,6 +25,8 @@ ARC = 60.0
 CHISEL_OFFSET = 26.0
 LABEL_COLUMN = 410.0
 ON_CENTRE = 0.0005  # mm; nearer than this a point is on centre
+STRAIGHT = 0.001  # of the diameter; a lip that bows less looks straight
+BOW_COLUMN = 24.0
 READ = (
     "diameter", "web", "point_angle", "lip_length", "lip_relief", "chisel_edge_angle", "chisel_edge_length",
     "chisel_edge_rake", "point_offset", "lip_height_difference", "heel_clearance",
@@ -48,6 +50,8 @@ def lay(sheet: Sheet, point: GroundPoint) -> tuple[Mapping[str, float], Bar | No
         raise LearnerError("this drawing shows no notches; draw the point without its thinning")
     seen = _View(point)
     inspected = point.inspect()
+    bow = inspected.lip_bow_2
+    bowed = abs(bow) - STRAIGHT * inspected.diameter
     sheet.circle("flute", CENTRE, RADIUS)
     sheet.circle("swept", CENTRE, RADIUS)
     outline = seen.line(*_outline(point))
@@ -61,6 +65,8 @@ def lay(sheet: Sheet, point: GroundPoint) -> tuple[Mapping[str, float], Bar | No
         sheet.path("lip", seen.line(*lip))
     sheet.path("chisel", seen.line(*_chisel(point)))
     _off_centre(sheet, feet, inspected)
+    _bow(sheet, seen.points(*second), bow, bowed)
+    sheet.number("bow_share", bow / inspected.diameter, like="web_ratio")
     values = {name: float(value) for name in READ if (value := getattr(inspected, name)) is not None}
     return values, sheet.bar((24.0, 452.0), 0.45 * 2 * RADIUS, seen.scale)
 
@@ -95,8 +101,10 @@ def _outline(point: GroundPoint) -> tuple[Array, Array]:
     m = section.margin_at
     # Closer together towards the heel, where the wall bends most.
     wall, land = np.linspace(0.0, 1.0, 25) ** 1.5, np.linspace(m, 1.0, 17)
+    lip = np.linspace(0.0, 1.0, 7)[1:]
     # Along the wall of flute 1 to the corner, round margin and land 1 to the heel; then half a turn later the same.
-    legs = [(np.concatenate([wall - 1, [1.0]]), np.zeros(len(wall) + 1))]
+    wall = np.concatenate([wall - 1, lip])
+    legs = [(wall, np.zeros(len(wall)))]
     if m:
         legs += [(np.array([2.0, 2.0, 1.0]), np.array([0.0, m, m]))]
     legs += [(land * 0 + 1.0, land)]
@@ -178,6 +186,18 @@ def _off_centre(sheet: Sheet, feet: tuple[Point, Point], inspected: Inspection) 
     sheet.label("value", (LABEL_COLUMN, 137.0), "start", "{point_offset}", "point_offset", "?", when=off)
 
 
+def _bow(sheet: Sheet, lip: list[Point], bow: float, bowed: float) -> None:
+    """The straight line between the ends of lip 2, and how far the lip stands off it half way."""
+    straight = middle(lip[0], lip[-1])
+    elbow = (BOW_COLUMN + 98.0, 402.0)
+    sheet.number("bow_size", abs(bow), like="lip_bow")
+    sheet.line("thin", lip[0], lip[-1], when=bowed)
+    sheet.line("thin", middle(straight, lip[len(lip) // 2]), elbow, (elbow[0] - SHELF, elbow[1]), when=bowed)
+    for shape, side in (("lip hollow by", -bow), ("lip bulges by", bow)):
+        sheet.label("term", (BOW_COLUMN, 396.0), "start", shape, when=min(side, bowed))
+    sheet.label("value", (BOW_COLUMN, 415.0), "start", "{bow_size}", "bow_size", "?", when=bowed)
+
+
 def _words() -> list[Sentence]:
     psi = QUANTITIES["chisel_edge_angle"].usual
     usual = "the usual 120° to 135°"
@@ -201,6 +221,11 @@ def _words() -> list[Sentence]:
             0.0, ON_CENTRE, "", "on centre", "{point_offset} off centre",
         ),
         Sentence("."),
+        Sentence(
+            "", "bow_size", " Whether the lips are straight is not told.", "bow_share", -STRAIGHT, STRAIGHT,
+            " Lip 2 is hollow: half way along it lies {bow_size} behind a straight line.", "",
+            " Lip 2 bulges: half way along it stands {bow_size} ahead of a straight line.",
+        ),
     ]  # fmt: skip
 
 

@@ -82,6 +82,25 @@ def distance_to_line(place, start, end):
     return math.dist(place, (start[0] + share * dx, start[1] + share * dy))
 
 
+def test_a_lip_that_is_not_straight_is_drawn_and_told_with_its_bow():
+    hollow = GroundPoint(FLUTE, PlaneFlank(point_angle=135, lip_relief=12))
+    bulging = GroundPoint(FLUTE, PlaneFlank(point_angle=90, lip_relief=26))
+    for point, word in ((hollow, "hollow"), (bulging, "bulges")):
+        shown, read = drawn(point), point.inspect()
+        (outline,) = traces(shown, "edge")
+        lip = traces(shown, "lip")[1]
+        # The flank that is filled ends at the lip itself, not at the straight line between the lip's ends.
+        assert max(distance_to(outline, place) for place in lip) < 0.01 < abs(read.lip_bow_2) / 2
+        assert distance_to_line(lip[len(lip) // 2], lip[0], lip[-1]) == pytest.approx(abs(read.lip_bow_2), rel=0.05)
+        picture = draw("ground_end_view", point)
+        assert f"Lip 2 {'is ' if word == 'hollow' else ''}{word}: half way along" in picture.alt
+        assert f"{abs(read.lip_bow_2):.3f} mm" in picture.alt and f">{abs(read.lip_bow_2):.3f} mm<" in picture.svg
+    assert hollow.inspect().lip_bow_2 < 0 < bulging.inspect().lip_bow_2
+    for name in ("plane", "cone"):
+        assert "lip hollow" not in draw("ground_end_view", POINTS[name]).svg
+        assert "Lip 2" not in draw("ground_end_view", POINTS[name]).alt
+
+
 def test_a_left_hand_drill_is_the_mirror_image():
     right, left = (traces(drawn(POINTS[name]), "lip")[0] for name in ("cone", "left hand"))
     assert left == [pytest.approx((x, -y)) for x, y in right]
