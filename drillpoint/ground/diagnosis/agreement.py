@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from drillpoint.errors import DrillpointError
 from drillpoint.ground.diagnosis.case import Case
 from drillpoint.ground.diagnosis.readings import Measured
+from drillpoint.ground.diagnosis.spoken import said_of
 from drillpoint.quantities import quantity
 from drillpoint.relations import chisel_edge_angle, oversize
 
@@ -97,11 +98,11 @@ def _hole(case: Case) -> Iterator[str]:
     shown = Measured(wider, error).show("oversize")
     if wider - error > most:
         yield (
-            f"The hole is {shown} wider than the drill; the lips explain at most {most.quantity.show(most)} of that. "
+            f"The hole is {shown} wider than the drill; the lips explain at most {said_of(most)} of that. "
             "Look for run-out, a bent drill or loose work as well."
         )
     else:
-        yield f"The hole is {shown} wider than the drill; the lips can explain up to {most.quantity.show(most)}."
+        yield f"The hole is {shown} wider than the drill; the lips can explain up to {said_of(most)}."
 
 
 def _near(one: Measured, other: Measured, slack: float) -> bool:

@@ -9,6 +9,7 @@ from drillpoint.ground.diagnosis.case import Case
 from drillpoint.ground.diagnosis.evidence import at_most, difference
 from drillpoint.ground.diagnosis.fault import Finding, called
 from drillpoint.ground.diagnosis.readings import Measured, worked_out
+from drillpoint.ground.diagnosis.spoken import said, said_of
 from drillpoint.quantities import quantity
 from drillpoint.relation import Value
 from drillpoint.relations import (
@@ -94,13 +95,11 @@ def _thick_web(case: Case) -> Finding | None:
     remarks = []
     if ratio.value > limit:
         thick = web.value - float(web_from_ratio(web_ratio=limit, diameter=diameter.value))
-        remarks.append(
-            f"To come to the limit, {quantity('web').show(thick / 2)} has to go on each side. The lips lose nothing."
-        )
+        remarks.append(f"To come to the limit, {said('web', thick / 2)} has to go on each side. The lips lose nothing.")
     edge = case.readings.edge
     if edge and edge.value >= 90:
         length = chisel_edge_length(web=web.value, chisel_edge_angle=edge.value)
-        remarks.append(f"The chisel edge is now {length.quantity.show(length)} long.")
+        remarks.append(f"The chisel edge is now {said_of(length)} long.")
     return called("thick_web", evidence, remarks=tuple(remarks))
 
 
@@ -186,6 +185,6 @@ def _about_hole(case: Case, wider: float) -> Iterator[str]:
         return
     if isinstance(height, Value) and isinstance(length, Value):
         yield (
-            f"If unequal lips alone did it, they differ by at least {height.quantity.show(height)} in height, "
-            f"or {length.quantity.show(length)} in length."
+            f"If unequal lips alone did it, they differ by at least {said_of(height)} in height, "
+            f"or {said_of(length)} in length."
         )

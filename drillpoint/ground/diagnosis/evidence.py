@@ -7,7 +7,7 @@ from typing import Literal
 from attrs import frozen
 
 from drillpoint.ground.diagnosis.readings import Measured
-from drillpoint.quantities import quantity
+from drillpoint.ground.diagnosis.spoken import said
 
 Verdict = Literal["clear", "undecided", "possible", "shown"]
 
@@ -41,8 +41,8 @@ class Evidence:
         return self.verdict in ("shown", "possible")
 
     def __str__(self) -> str:
-        limit = quantity(self.name).show(self.limit)
-        return f"{self.what} {self.measured.show(self.name)}; {self.asked} {limit} ({self.whose})."
+        limit = said(self.name, self.limit)
+        return f"{self.what} {self.measured.show(self.name)}; {self.asked} {limit}: {self.whose}."
 
 
 def difference(what: str, name: str, measured: Measured, limit: float, whose: str) -> Evidence:

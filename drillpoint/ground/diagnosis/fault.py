@@ -12,6 +12,7 @@ from typing import Any, Literal
 from attrs import frozen
 
 from drillpoint.ground.diagnosis.evidence import Evidence, together
+from drillpoint.ground.diagnosis.spoken import said_of
 from drillpoint.relation import Value
 
 Confidence = Literal["shown", "possible"]
@@ -86,7 +87,7 @@ class Fault:
         """What to grind, and how much has to come off."""
         if self.stock is None:
             return self.kind.cure
-        return f"{self.kind.cure} Stock {self.stock_at}: {self.stock.quantity.show(self.stock)}."
+        return f"{self.kind.cure} Stock {self.stock_at}: {said_of(self.stock)}."
 
     def __str__(self) -> str:
         sure = (
@@ -100,9 +101,7 @@ class Fault:
                 [*lines, f"  It follows from another fault here: {self.follows_from}. Put that right first."]
             )
         if self.oversize is not None:
-            lines.append(
-                f"  The hole comes out at most {self.oversize.quantity.show(self.oversize)} wider because of it."
-            )
+            lines.append(f"  The hole comes out at most {said_of(self.oversize)} wider because of it.")
         lines += [f"  Likely cause: {self.cause}", f"  Hole: {self.kind.hole}"]
         lines += [f"  Chips: {self.kind.chips}", f"  Wear: {self.kind.wear}", f"  Cure: {self.cure}"]
         return "\n".join(lines)

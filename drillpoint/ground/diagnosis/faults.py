@@ -22,6 +22,7 @@ from drillpoint.ground.diagnosis.lip_faults import lip_faults
 from drillpoint.ground.diagnosis.readings import Readings
 from drillpoint.ground.diagnosis.relief_faults import relief_faults
 from drillpoint.ground.diagnosis.signs import read_signs
+from drillpoint.ground.diagnosis.table import as_html, as_text
 from drillpoint.quantities import quantity
 
 NOTHING = "No fault was found, as far as these readings tell."
@@ -71,7 +72,7 @@ class Report:
     faults: those shown or possible, what follows from another behind it, else the heaviest first. undecided: where the
     reading error alone could make the difference. not_measured: what nothing was read about, and what would settle it.
     cleared: keywords of the faults ruled out. agreements: sentences on readings that speak of the same thing. signs:
-    what the signs say that were seen at work.
+    what the signs say that were seen at work. A notebook shows it as a small table; `print` says all there is to say.
     """
 
     faults: tuple[Fault, ...]
@@ -93,10 +94,13 @@ class Report:
 
     def plan(self) -> tuple[str, ...]:
         """The cures in the order of grinding: angles, then relief, then level lips, then the web."""
-        causes = [f for f in self.faults if not f.follows_from]
-        for_wheel = sorted((f for f in causes if f.kind.order), key=lambda f: f.kind.order)
+        elsewhere = (f for f in self.faults if not f.follows_from and not f.kind.order)
+        return tuple(dict.fromkeys(f"{f.name}: {f.cure}" for f in (*self.for_the_wheel(), *elsewhere)))
+
+    def for_the_wheel(self) -> tuple[Fault, ...]:
+        """The faults that grinding cures and that follow from no other, in the order of grinding."""
         return tuple(
-            dict.fromkeys(f"{f.name}: {f.cure}" for f in (*for_wheel, *(f for f in causes if not f.kind.order)))
+            sorted((f for f in self.faults if f.kind.order and not f.follows_from), key=lambda f: f.kind.order)
         )
 
     def data(self) -> dict[str, Any]:
@@ -118,7 +122,11 @@ class Report:
     def __str__(self) -> str:
         return "\n".join(self._lines())
 
-    __repr__ = __str__
+    def __repr__(self) -> str:
+        return as_text(self)
+
+    def _repr_mimebundle_(self, **_: object) -> dict[str, str]:
+        return {"text/html": as_html(self), "text/plain": as_text(self)}
 
     def _lines(self) -> Iterator[str]:
         yield self.says()

@@ -14,6 +14,7 @@ from drillpoint.ground.diagnosis.case import Case
 from drillpoint.ground.diagnosis.evidence import Evidence, difference
 from drillpoint.ground.diagnosis.fault import Fault, Finding, called, kinds
 from drillpoint.ground.diagnosis.readings import Measured
+from drillpoint.ground.diagnosis.spoken import said, said_of
 from drillpoint.quantities import quantity
 from drillpoint.relation import Value
 from drillpoint.relations import idle_radius, largest_hole, oversize, stock_for_angle_change
@@ -61,13 +62,13 @@ def _about_angles(case: Case, first: float, second: float) -> Iterator[str]:
     yield f"Lip {ahead} is the flatter one, so its corner stands ahead of lip {behind}'s."
     height = case.height_from_angles
     if height:
-        shown = height.show("lip_height_difference").removeprefix("-")
+        shown = _size(height, "lip_height_difference")
         yield f"At the corners that makes {shown} along the axis."
     if case.readings.feed and case.readings.diameter and first != second:
         radius = idle_radius(feed=case.readings.feed, half_angle_1=first, half_angle_2=second)
-        feed = quantity("feed").show(case.readings.feed)
+        feed = said("feed", case.readings.feed)
         if radius < case.readings.diameter / 2:
-            yield f"At a feed of {feed} lip {behind} is idle outside a radius of {radius.quantity.show(radius)}."
+            yield f"At a feed of {feed} lip {behind} is idle outside a radius of {said_of(radius)}."
         else:
             yield f"At a feed of {feed} both lips still cut as far as the corner."
 
@@ -174,10 +175,10 @@ def _about_height(case: Case, height: Measured) -> Iterator[str]:
     wider = _wider(case, abs(height.value))
     if height.plus_minus:
         furthest = _wider(case, abs(height.value) + height.plus_minus)
-        yield f"Counting the reading error, the hole may be up to {furthest.quantity.show(furthest)} wider."
+        yield f"Counting the reading error, the hole may be up to {said_of(furthest)} wider."
     if case.readings.diameter:
         widest = largest_hole(diameter=case.readings.diameter, oversize=wider)
-        yield f"The hole is then at most {widest.quantity.show(widest)} wide; a drill that is guided cuts less."
+        yield f"The hole is then at most {said_of(widest)} wide; a drill that is guided cuts less."
     if not case.readings.angle:
         yield f"The point angle was not read; {quantity('point_angle').show(case.wanted_angle)} was taken."
     if not case.half_angles:
@@ -210,7 +211,7 @@ def _off_centre(case: Case, lips: list[Finding]) -> Iterator[Finding]:
 def _about_web(off: Measured | None) -> tuple[str, ...]:
     if not off:
         return ()
-    thicker = quantity("web").show(2 * abs(off.value))
+    thicker = said("web", 2 * abs(off.value))
     return (f"One half of the web is thicker than the other by twice that, {thicker}.",)
 
 

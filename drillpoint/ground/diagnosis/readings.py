@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, Any, Literal
 from attrs import field, fields, frozen
 
 from drillpoint.errors import Impossible, OutOfRange, UnknownGiven
+from drillpoint.ground.diagnosis.spoken import said
 from drillpoint.ground.stated import stated
 from drillpoint.quantities import QUANTITIES, nearest, quantity
 from drillpoint.relations import rolled_reading
@@ -45,13 +46,8 @@ class Measured:
     plus_minus: float = 0.0
 
     def show(self, name: str) -> str:
-        """With the unit of the quantity `name`: "59°", or "59° ± 0.5°" when it may be off."""
-        q = quantity(name)
-        if not self.plus_minus:
-            return q.show(self.value)
-        # A small ± is worth one figure more than the quantity is usually shown with.
-        decimals = max(q.decimals, min(4, 1 - math.floor(math.log10(self.plus_minus))))
-        return f"{q.show(self.value, decimals)} ± {q.show(self.plus_minus, decimals)}"
+        """With the unit of the quantity `name`: "59°", or "59° ± 0.5°" when it may be off; lengths in inches, too."""
+        return said(name, self.value, self.plus_minus)
 
 
 def worked_out(relation: Callable[..., float], *measured: Measured) -> Measured:

@@ -9,6 +9,7 @@ from drillpoint.ground.diagnosis.case import Case
 from drillpoint.ground.diagnosis.evidence import Evidence, at_least, at_most, difference
 from drillpoint.ground.diagnosis.fault import Fault, Finding, called
 from drillpoint.ground.diagnosis.readings import Measured
+from drillpoint.ground.diagnosis.spoken import said
 from drillpoint.quantities import quantity
 from drillpoint.relation import Value
 from drillpoint.relations import chisel_edge_angle, feed_relief_loss, flank_fall
@@ -143,12 +144,12 @@ def _about(key: str, case: Case) -> Iterator[str]:
     lowest = min(m.value for _, m in r.reliefs)
     if r.feed:
         loss = feed_relief_loss(feed=r.feed, radius=r.diameter / 2)
-        feed, taken = quantity("feed").show(r.feed), loss.quantity.show(loss)
+        feed, taken = said("feed", r.feed), loss.quantity.show(loss)
         rubs = "more than there is: the flank rubs" if lowest < loss else "and the rest is left to cut with"
         yield f"A feed of {feed} takes {taken} of the relief at the corner, {rubs}."
     if lowest < 0 and r.heel_angle:
         proud = flank_fall.unchecked(radius=r.diameter / 2, relief_at_radius=lowest, turn_share=r.heel_angle / 360)
-        shown = quantity("heel_height").show(-proud)
+        shown = said("heel_height", -proud)
         yield f"Carried on as it starts, the flank stands {shown} above the lip at the heel."
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from attrs import frozen
 
 from drillpoint.errors import OutOfRange
+from drillpoint.ground.diagnosis.spoken import said, said_of
 from drillpoint.quantities import quantity
 from drillpoint.relation import Value
 from drillpoint.relations import oversize
@@ -26,11 +27,11 @@ class RuleAgainstDrawing:
         return _RULE * float(self.by_drawing) / self.by_rule
 
     def __str__(self) -> str:
-        q, angle = self.by_drawing.quantity, quantity("point_angle").show(self.point_angle)
+        name, angle = self.by_drawing.quantity.name, quantity("point_angle").show(self.point_angle)
         verdict = "promises more than can be" if self.by_rule > self.by_drawing else "falls short of what can be"
         return (
-            f"The rule says {q.show(self.by_rule)}. At {angle} the hole is at most {q.show(self.by_drawing)} wider, "
-            f"{self.ratio:.3f} times the height error. So the rule {verdict}; it is not the geometry."
+            f"The rule says {said(name, self.by_rule)}. At {angle} the hole is at most {said_of(self.by_drawing)} "
+            f"wider, {self.ratio:.3f} times the height error. So the rule {verdict}; it is not the geometry."
         )
 
     __repr__ = __str__

@@ -171,7 +171,7 @@ def test_and_back_from_a_wide_hole_to_the_lips() -> None:
     # DERIVED: the same the other way round.
     report = find_faults(Readings(hole_diameter=10.171, diameter=10, point_angle=118, reading_errors=EXACT))
     assert keys(report) == ["wide_hole"]
-    assert "at least 0.103 mm in height, or 0.199 mm in length" in report.faults[0].remarks[0]
+    assert "at least 0.103 mm (0.004 in) in height, or 0.199 mm (0.0079 in) in length" in report.faults[0].remarks[0]
 
 
 @pytest.mark.parametrize(("angle", "hole"), [(118, 0.505), (135, 0.5072)])
@@ -186,7 +186,9 @@ def test_three_thousandths_of_height_in_a_half_inch_drill(angle: float, hole: fl
     assert fault.stock_at == "off the flank of the lip that stands ahead, along the axis"
 
 
-@pytest.mark.parametrize(("feed", "idle"), [(0.10, "1.07 mm"), (0.15, "1.61 mm"), (0.20, "2.15 mm")])
+@pytest.mark.parametrize(
+    ("feed", "idle"), [(0.10, "1.07 mm (0.0423 in)"), (0.15, "1.61 mm (0.0634 in)"), (0.20, "2.15 mm (0.0846 in)")]
+)
 def test_59_on_one_side_and_61_on_the_other(feed: float, idle: str) -> None:
     # DERIVED: R·(cot 59° - cot 61°) = 0.233 mm; (f/2) over the difference of the cotangents.
     report = find_faults(Readings(diameter=10, half_angle_1=59, half_angle_2=61, feed=feed))
@@ -200,7 +202,10 @@ def test_59_on_one_side_and_61_on_the_other(feed: float, idle: str) -> None:
 
 def test_a_feed_that_keeps_both_lips_cutting_is_said() -> None:
     report = find_faults(Readings(diameter=10, half_angle_1=59, half_angle_2=60, feed=0.5, reading_errors=EXACT))
-    assert report.faults[0].remarks[2] == "At a feed of 0.5 mm/rev both lips still cut as far as the corner."
+    assert (
+        report.faults[0].remarks[2]
+        == "At a feed of 0.5 mm/rev (0.0197 in/rev) both lips still cut as far as the corner."
+    )
 
 
 @pytest.mark.parametrize(
@@ -252,7 +257,7 @@ def test_a_heel_ahead_of_its_lip() -> None:
     report = find_faults(Readings(diameter=76.2, lip_relief=-8, heel_angle=60))
     fault = report.faults[0]
     assert fault.key == "negative_relief" and fault.confidence == "shown"
-    assert "the flank stands 5.61 mm above the lip at the heel" in fault.remarks[0]
+    assert "the flank stands 5.61 mm (0.2208 in) above the lip at the heel" in fault.remarks[0]
     # DERIVED: and to fall away at the 8° asked for, it has to lose as much again.
     assert fault.stock == pytest.approx(2 * 5.607, abs=0.001)
 
@@ -293,8 +298,8 @@ def test_a_web_due_for_thinning() -> None:
     fault = report.faults[0]
     assert fault.key == "thick_web" and fault.confidence == "shown"
     assert fault.remarks == (
-        "To come to the limit, 0.18 mm has to go on each side. The lips lose nothing.",
-        "The chisel edge is now 4.83 mm long.",
+        "To come to the limit, 0.18 mm (0.0071 in) has to go on each side. The lips lose nothing.",
+        "The chisel edge is now 4.83 mm (0.1903 in) long.",
     )
 
 
@@ -474,7 +479,7 @@ def test_angles_that_differ_within_their_reading_error_take_no_share() -> None:
     assert by_hand.stock == pytest.approx(0.3)
     # DERIVED: R·(cot 59° - cot 59.4°) = 0.0474 mm of the 0.3 mm.
     assert exact.stock == pytest.approx(0.3 - 0.0474, abs=1e-4)
-    assert "0.047 mm of height" in exact.remarks[0]
+    assert "0.047 mm (0.0019 in) of height" in exact.remarks[0]
 
 
 def test_unequal_reliefs_shift_the_chisel_edge_and_leave_the_corners_level() -> None:
