@@ -3,6 +3,7 @@
     from drillpoint.handbook import look_up
     look_up("lip_relief")                      every figure at hand, and where they disagree and why
     look_up("helix_angle", diameter=8)         only the rows for that size
+    look_up("cutting_speed", work="brass")     only the rows for that work material
     chisel_factors(chisel_ratio=0.18)          one row of the handbook's chisel edge factors, ready for a call
     chisel_share()                             the chisel edge's share of the thrust: a band and its conditions
 

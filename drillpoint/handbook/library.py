@@ -25,26 +25,40 @@ NAMES: tuple[str, ...] = tuple(
 _CONVERTER = cattrs.Converter(forbid_extra_keys=True)
 
 
-def look_up(name: str, *, diameter: float | None = None) -> RangeTable | PrintedTable:
-    """The table called `name`, one of `NAMES`; with a diameter in mm, only the rows for drills of that size.
+def look_up(name: str, *, diameter: float | None = None, work: str | None = None) -> RangeTable | PrintedTable:
+    """The table called `name`, one of `NAMES`; with a diameter in mm or a work material, only the rows for those.
 
     Print it, or leave it as the last line of a notebook cell, to read it. A table of figures from several sources says
-    in `verdict` where they disagree and why.
+    in `verdict` where they disagree and why. A row that names no size, or no work, is for all of them.
 
-    Raises UnknownGiven with the nearest name when there is no such table; OutOfRange when no row is for that size.
+    Raises UnknownGiven with the nearest name when there is no such table or work material; OutOfRange when no row is
+    for that size.
     """
     if name not in NAMES:
         raise UnknownGiven(f"there is no table {name!r}{nearest(name, NAMES)}")
     table = _load(name)
-    if diameter is None:
-        return table
+    if work is not None:
+        table = _for_work(table, work)
+    return table if diameter is None else _of_size(table, diameter)
+
+
+def _for_work(table: RangeTable | PrintedTable, work: str) -> RangeTable:
+    known = tuple(dict.fromkeys(row.work for row in table if row.work)) if isinstance(table, RangeTable) else ()
+    if not isinstance(table, RangeTable) or not known:
+        raise UnknownGiven(f"the table {table.name!r} does not go by work material; look it up without one")
+    if work not in known:
+        raise UnknownGiven(f"{table.name} has no row for {work!r}{nearest(work, known)}; it has {', '.join(known)}")
+    return evolve(table, row=tuple(row for row in table if row.work in ("", work)))
+
+
+def _of_size(table: RangeTable | PrintedTable, diameter: float) -> RangeTable:
     if not isinstance(table, RangeTable) or not any(row.from_diameter is not None for row in table):
-        raise UnknownGiven(f"the table {name!r} does not go by diameter; look it up without one")
+        raise UnknownGiven(f"the table {table.name!r} does not go by diameter; look it up without one")
     rows = tuple(row for row in table if row.fits(diameter))
     if not rows:
         sizes = [d for row in table for d in (row.from_diameter, row.to_diameter) if d is not None]
         span = f"{plain_number(min(sizes), 4)} mm to {plain_number(max(sizes), 4)} mm"
-        raise OutOfRange(f"{name} has no row for a drill of {plain_number(diameter, 4)} mm; its sizes are {span}")
+        raise OutOfRange(f"{table.name} has no row for a drill of {plain_number(diameter, 4)} mm; its sizes are {span}")
     return evolve(table, row=rows)
 
 

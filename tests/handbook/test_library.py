@@ -116,6 +116,27 @@ def test_rows_by_size() -> None:
         look_up("web_taper", diameter=10)
 
 
+def test_rows_by_work_material() -> None:
+    brass = look_up("point_angle_by_work", work="brass")
+    assert isinstance(brass, RangeTable)
+    # Mechanical Engineer's Data Handbook, p. 182 (seen), beside what is known from memory or second hand.
+    assert {(row.low, row.high, row.seen) for row in brass} == {
+        (118, 118, "from memory"),
+        (90, 118, "second hand"),
+        (130, 130, "seen"),
+    }
+    assert not brass.have_a_common_value
+    # A row of no metal is for all of them; a size and a work may be asked for together.
+    both = look_up("feed", diameter=12.5, work="stainless steel")
+    assert isinstance(both, RangeTable)
+    assert [(row.work, row.low) for row in both] == [("", 0.102), ("stainless steel", 0.18)]
+    with pytest.raises(UnknownGiven, match="no row for 'bras'; did you mean 'brass'"):
+        look_up("cutting_speed", work="bras")
+    for name in ("helix_angle", "chisel_factors"):
+        with pytest.raises(UnknownGiven, match="does not go by work material"):
+            look_up(name, work="brass")
+
+
 def test_wrong_names_get_the_nearest() -> None:
     with pytest.raises(UnknownGiven, match="did you mean 'lip_relief'"):
         look_up("lip_releif")
