@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import difflib
+import re
 from collections.abc import Iterable, Mapping
 from typing import Any
 
@@ -11,6 +12,7 @@ from attrs import evolve, field, frozen
 from drillpoint.course.toml_lines import Path
 from drillpoint.errors import InstructorError
 
+IDENTIFIER = re.compile(r"[a-z0-9][a-z0-9-]{0,39}")
 _MISSING = object()
 _TYPE_WORDS = {
     bool: "true or false",
@@ -57,6 +59,16 @@ def entry(raw: Mapping[str, Any], key: str, kind: Any, where: Place, default: An
     if not isinstance(value, kind) or (isinstance(value, bool) and kind is not bool):
         raise InstructorError(f"{where.at(key)}: {key} = {value!r} is not {_TYPE_WORDS.get(kind, 'a number')}")
     return value
+
+
+def identifier(raw: Mapping[str, Any], where: Place) -> str:
+    """The entry `id`: it becomes the name of a file or a box."""
+    found: str = entry(raw, "id", str, where)
+    if not IDENTIFIER.fullmatch(found) or found.isdigit():
+        raise InstructorError(
+            f"{where.at('id')}: id {found!r} may hold small letters, digits and hyphens, not digits only"
+        )
+    return found
 
 
 def texts(raw: Mapping[str, Any], key: str, where: Place) -> Mapping[str, str]:

@@ -81,6 +81,11 @@ class Entered:
     decimals: int
     example: str
 
+    @property
+    def box(self) -> str:
+        """What its box is called beside the task's id."""
+        return self.name.replace("_", "-")
+
 
 @frozen
 class Requirement:
@@ -144,6 +149,7 @@ class Task:
     at_most: float | None = None
     figure: Figure | None = None
     parts: tuple[Task, ...] = ()
+    """Of a task in parts; of a plan, what is decided by a letter beside what is entered."""
     carries: Mapping[str, str] = field(factory=dict)
     """For a part: the quantity that an earlier part gives -> the id of that part."""
     statements: tuple[Statement, ...] = ()

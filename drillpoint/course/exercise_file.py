@@ -7,9 +7,9 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from drillpoint.course.entries import Place, check_keys, entry
+from drillpoint.course.entries import IDENTIFIER, Place, check_keys, entry
 from drillpoint.course.exercise import ExerciseSet
-from drillpoint.course.task_file import IDENTIFIER, task_from
+from drillpoint.course.task_file import task_from
 from drillpoint.course.toml_lines import lines_of
 from drillpoint.errors import InstructorError
 

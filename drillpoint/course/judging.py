@@ -10,7 +10,7 @@ from attrs import evolve, field, frozen
 from drillpoint.course.answer_form import Answer
 from drillpoint.course.formula import Formula, same_values, values_at
 from drillpoint.course.numbers import Numbers, Wrong, carried
-from drillpoint.course.planning import held_against
+from drillpoint.course.planning import Met, held_against
 from drillpoint.course.reading import Reading, ReadingError, unit_and_factor
 from drillpoint.course.slips import ROUNDED_EARLY, ROUNDED_EARLY_SAYS, ROUNDING_SHARE
 from drillpoint.course.variant import Question
@@ -107,13 +107,16 @@ def _carried_forward(part: Question, typed: str, got: Mapping[str, float]) -> Ve
 
 
 def _judge_plan(question: Question, typed: Mapping[str, str]) -> Verdict:
-    """Hold what was chosen against every requirement; each has its line."""
+    """Judge what was decided, and hold what was entered against every requirement; each has its line."""
     given = {box.key: typed[box.key] for box in question.boxes if box.key in typed}
     if not given:
         return missing()
     verdicts: dict[str, Verdict] = {}
     entered: dict[str, float] = {}
-    for box, rule in zip(question.boxes, question.task.enters, strict=True):
+    for part in question.parts:
+        verdicts[part.key] = judge_answer(part, given[part.key]) if part.key in given else missing()
+    decided = tuple(_decided(part, verdicts[part.key]) for part in question.parts)
+    for box, rule in zip(question.boxes[len(question.parts) :], question.task.enters, strict=True):
         if box.key not in given:
             verdicts[box.key] = missing()
             continue
@@ -126,7 +129,7 @@ def _judge_plan(question: Question, typed: Mapping[str, str]) -> Verdict:
             entered[rule.name] = answer.reading.value
         verdicts[box.key] = Verdict(0.0, TAKEN, "Taken as it stands.", echo=answer.echo)
     values = {name: value.value for name, value in question.numbers.givens.items()}
-    held = held_against(question.task, values, entered)
+    held = (*decided, *held_against(question.task, values, entered))
     mark = sum(met.share for met in held if met.met) / sum(met.share for met in held)
     if question.task.kind == "settings" and mark < 1:
         mark = 0.0
@@ -137,7 +140,15 @@ def _judge_plan(question: Question, typed: Mapping[str, str]) -> Verdict:
     if len(question.boxes) == 1:
         (only,) = verdicts.values()
         return Verdict(mark, state, " ".join(lines), "", only.echo, only.error, lines=lines)
-    return Verdict(mark, state, " ".join(lines), parts=verdicts, lines=lines)
+    slip = next((verdict.slip for verdict in verdicts.values() if verdict.slip), "")
+    return Verdict(mark, state, " ".join(lines), slip, parts=verdicts, lines=lines)
+
+
+def _decided(part: Question, verdict: Verdict) -> Met:
+    """One decision of a plan as a requirement that is met or not; its points are its share."""
+    met = verdict.mark == 1
+    line = f"{'Met' if met else 'Not met'}: The right choice ({part.task.id.replace('-', ' ')})."
+    return Met(met, line if met else f"{line} {verdict.message.removeprefix('Not right. ')}", part.task.points)
 
 
 def _state_of(mark: float, verdicts: list[Verdict]) -> str:

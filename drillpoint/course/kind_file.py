@@ -1,4 +1,4 @@
-"""Reading what only some kinds of task have: statements, what a plan enters and requires, faults, a rubric."""
+"""Reading what only some kinds of task have: statements, what a plan decides, enters and requires, faults, a rubric."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from typing import Any
 
 from attrs import evolve
 
-from drillpoint.course.entries import Place, check_keys, entry, list_of_texts, one_of
+from drillpoint.course.entries import Place, check_keys, entry, identifier, list_of_texts, one_of
 from drillpoint.course.exercise import Criterion, Diagnosis, Entered, Given, GivenValue, Requirement, Statement, Task
 from drillpoint.course.faulty import AMOUNT, FAULT, KNOWN_FAULTS, readable
 from drillpoint.course.formula import read_formula
@@ -23,12 +23,36 @@ _AMOUNTS = 6
 
 
 def statement_from(raw: Any, task: Task, where: Place) -> Statement:
-    """One sentence to choose, with the formula that decides whether it is true."""
+    """One sentence to choose, with the formula that decides whether it is true; `answer` is the relation's value."""
     where = where.inside(what="statement")
     check_keys(raw, {"name", "text", "holds", "says"}, where)
     statement = Statement(*(entry(raw, key, str, where) for key in ("name", "text", "holds", "says")))
-    _formula(statement.holds, (*_names(task), "answer"), where)
+    _formula(statement.holds, (*_names(task), *(("answer",) if task.relation else ())), where)
     return statement
+
+
+def decided_from(raw: Any, task: Task, where: Place) -> Task:
+    """What a plan decides by a letter, as a choice; its points are the share that it has beside the requirements."""
+    where = where.inside(what=f"decide {raw['id']}" if isinstance(raw, Mapping) and "id" in raw else "decide")
+    check_keys(raw, {"id", "text", "share", "statements"}, where)
+    name = identifier(raw, where)
+    if name in boxes_of(task):
+        raise InstructorError(f"{where.at('id')}: id {name!r} is used twice; every box of a plan needs its own")
+    listed = entry(raw, "statements", list, where)
+    if not 2 <= len(listed) <= _MOST_OPTIONS:
+        raise InstructorError(f"{where.at('statements')}: a decision has 2 to {_MOST_OPTIONS} statements")
+    share = float(entry(raw, "share", (int, float), where, 1))
+    if share <= 0:
+        raise InstructorError(f"{where.at('share')}: share is above 0")
+    text = entry(raw, "text", str, where).strip()
+    asked = evolve(task, id=name, kind="choice", title="", text=text, hints=(), enters=(), parts=(), points=share)
+    said = (statement_from(s, asked, where.inside("statements", n)) for n, s in enumerate(listed))
+    return evolve(asked, statements=tuple(said))
+
+
+def boxes_of(task: Task) -> tuple[str, ...]:
+    """What the boxes of a plan are called: those for a letter first, then those for a number."""
+    return (*(part.id for part in task.parts), *(entered.box for entered in task.enters))
 
 
 def entered_from(name: str, raw: Any, task: Task, where: Place) -> Entered:

@@ -109,6 +109,8 @@ def _about_kind(task: Task, questions: list[Question]) -> Iterator[Said]:
         yield from _options(task, questions)
     if task.enters:
         yield from about_plan(task, questions)
+        for part in task.parts:
+            yield from _alike(part)
     if task.relation:
         yield from _about_answers(task, questions)
     if task.kind == "parts":
@@ -150,7 +152,8 @@ def _blamed(task: Task, reason: str) -> int:
 
 
 def _texts(task: Task) -> list[str]:
-    return [task.text, *(part.text for part in task.parts), *(statement.text for statement in task.statements)]
+    statements = [statement.text for part in (task, *task.parts) for statement in part.statements]
+    return [task.text, *(part.text for part in task.parts), *statements]
 
 
 def _unknown_placeholders(task: Task) -> Iterator[Said]:
@@ -211,8 +214,7 @@ def _pictures(questions: list[Question]) -> Iterator[Said]:
 def _options(task: Task, questions: list[Question]) -> Iterator[Said]:
     """Wrong options that fall away because they look like the right one, or like each other."""
     if task.statements:
-        if len({statement.text for statement in task.statements}) < len(task.statements):
-            yield "statements", "two statements read the same"
+        yield from _alike(task)
         return
     lost: Counter[str] = Counter()
     for question in questions:
@@ -223,6 +225,11 @@ def _options(task: Task, questions: list[Question]) -> Iterator[Said]:
     for name, count in sorted(lost.items()):
         why = "it shows the same as another option, or is not above 0"
         yield "slips", f"“{name}” is no option in {count} of {len(questions)} draws: {why}"
+
+
+def _alike(task: Task) -> Iterator[Said]:
+    if len({statement.text for statement in task.statements}) < len(task.statements):
+        yield "statements", "two statements read the same"
 
 
 def _answers_in_text(questions: list[Question], texts: Sequence[str] = ()) -> Iterator[Said]:

@@ -45,7 +45,8 @@ Option = tuple[str, Wrong | None]
 class Numbers:
     """The numbers of one variant. Values are in the library's units; a formula has one at each sampling point.
 
-    `right` of a plan is what the instructor's example enters. A task with parts has the numbers of each in `parts`.
+    `right` of a plan is what the instructor's example enters. A task with parts has the numbers of each in `parts`, and
+    a plan those of each decision.
     """
 
     givens: Mapping[str, GivenValue]
@@ -141,7 +142,13 @@ def _planned(task: Task, givens: Mapping[str, GivenValue]) -> Numbers | Unfit:
     for met in held_against(task, values, example):
         if not met.met:
             return Unfit(f"the example does not meet a requirement: {met.line}")
-    return Numbers(givens, tuple(example.values()))
+    decisions = []
+    for part in task.parts:
+        options = _stated(part, givens)
+        if isinstance(options, Unfit):
+            return Unfit(f"part {part.id}: {options.reason}")
+        decisions.append(Numbers(givens, options=options))
+    return Numbers(givens, tuple(example.values()), parts=tuple(decisions))
 
 
 def _diagnosed(task: Task, givens: Mapping[str, GivenValue]) -> Numbers | Unfit:
@@ -163,9 +170,9 @@ def _mistaken(told: tuple[str, str] | None) -> Wrong | None:
     return None if told is None else Wrong(told[0], told[1], ())
 
 
-def _stated(task: Task, givens: Mapping[str, GivenValue], right: float) -> tuple[Option, ...] | Unfit:
+def _stated(task: Task, givens: Mapping[str, GivenValue], right: float | None = None) -> tuple[Option, ...] | Unfit:
     """Sentences to choose from; which one is true follows from the numbers."""
-    values = {**{name: given.value for name, given in givens.items()}, "answer": right}
+    values = {name: given.value for name, given in givens.items()} | ({} if right is None else {"answer": right})
     options: list[Option] = []
     for statement in task.statements:
         holds = read_formula(statement.holds, tuple(values)).at(values)

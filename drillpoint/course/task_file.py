@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Mapping
 from typing import Any
 
 from attrs import evolve
 
 from drillpoint.course.computing import needed
-from drillpoint.course.entries import Place, check_keys, entry, list_of_texts, one_of, texts
+from drillpoint.course.entries import Place, check_keys, entry, identifier, list_of_texts, one_of, texts
 from drillpoint.course.exercise import Figure, Given, SlipRule, Task, Tolerance
 from drillpoint.course.formula import check_names, read_formula
 from drillpoint.course.formula_grammar import USUAL_FUNCTIONS
 from drillpoint.course.given_file import check_unit, given_from
 from drillpoint.course.kind_file import (
+    decided_from,
     diagnosis_from,
     drawn_with,
     entered_from,
@@ -32,7 +32,6 @@ KINDS = ("number", "choice", "formula", "judgement", "parts", "settings", "plan"
 PART_KINDS = ("number", "judgement")
 WITH_A_RELATION = ("number", "choice", "formula", "judgement")
 MOST_DECIMALS = 8
-IDENTIFIER = re.compile(r"[a-z0-9][a-z0-9-]{0,39}")
 
 _COMMON = {"id", "kind", "title", "text", "hints", "points", "let", "givens", "drawing"}
 _ONE_ANSWER = {"relation", "asked", "unit", "decimals", "tolerance", "slips"}
@@ -43,7 +42,7 @@ ENTRIES: Mapping[str, set[str]] = {
     "judgement": _COMMON | _ONE_ANSWER | {"at_least", "at_most"},
     "parts": _COMMON | {"parts"},
     "settings": _COMMON | {"enter", "requirements", "explorer"},
-    "plan": _COMMON | {"enter", "requirements"},
+    "plan": _COMMON | {"enter", "requirements", "decide"},
     "diagnose": _COMMON | {"faults", "readings", "cure"},
     "open": _COMMON | {"rubric"},
 }
@@ -56,7 +55,7 @@ def task_from(raw: Mapping[str, Any], where: Place) -> Task:
     named = raw.get("id", number + 1 if isinstance(number, int) else number) if isinstance(raw, Mapping) else number
     where = where.inside(what=f"task {named}")
     check_keys(raw, set().union(*ENTRIES.values()), where)
-    task_id = _id(raw, where)
+    task_id = identifier(raw, where)
     kind = one_of(KINDS, entry(raw, "kind", str, where, "number"), "kind", where)
     for key in raw:
         # What of these is misplaced is said more exactly below.
@@ -97,6 +96,9 @@ def _with_its_own(task: Task, raw: Mapping[str, Any], where: Place) -> Task:
     if task.kind in ("plan", "settings"):
         enter = entry(raw, "enter", dict, where).items()
         task = evolve(task, enters=tuple(entered_from(n, s, task, where.inside("enter", n)) for n, s in enter))
+        for n, decided in enumerate(entry(raw, "decide", list, where, [])):
+            place = where.inside("decide", n)
+            task = evolve(task, parts=(*task.parts, evolve(decided_from(decided, task, place), lines=_lines(place))))
         rules = enumerate(entry(raw, "requirements", list, where))
         return evolve(
             task, requirements=tuple(requirement_from(r, task, where.inside("requirements", n)) for n, r in rules)
@@ -107,15 +109,6 @@ def _with_its_own(task: Task, raw: Mapping[str, Any], where: Place) -> Task:
     if task.kind == "open":
         return evolve(task, rubric=rubric_from(entry(raw, "rubric", list, where), where))
     return task
-
-
-def _id(raw: Mapping[str, Any], where: Place) -> str:
-    task_id: str = entry(raw, "id", str, where)
-    if not IDENTIFIER.fullmatch(task_id) or task_id.isdigit():
-        raise InstructorError(
-            f"{where.at('id')}: id {task_id!r} may hold small letters, digits and hyphens, not digits only"
-        )
-    return task_id
 
 
 def _givens(raw: Mapping[str, Any], where: Place) -> tuple[Given, ...]:
@@ -172,7 +165,7 @@ def _parts(task: Task, raw: list[Any], where: Place) -> tuple[Task, ...]:
 
 def _part(task: Task, before: Iterable[Task], raw: Mapping[str, Any], where: Place) -> Task:
     check_keys(raw, PART_ENTRIES, where)
-    part_id = _id(raw, where)
+    part_id = identifier(raw, where)
     earlier = {part.id: part for part in before}
     if part_id in earlier:
         raise InstructorError(f"{where.at('id')}: part id {part_id!r} is used twice")

@@ -7,7 +7,7 @@ import math
 from collections.abc import Iterator, Mapping
 from functools import cached_property, lru_cache
 
-from attrs import frozen
+from attrs import evolve, frozen
 
 from drillpoint.course import wording
 from drillpoint.course.answer_form import AnswerForm
@@ -24,8 +24,9 @@ _CACHED = 4096
 class Box:
     """One box to type into. `key` is what its answer is called in a hand-in: the task's id, or `task.part`.
 
-    A task has one box, or one for each part. `label` is the part's id and `text` its question; both are empty where a
-    task has one box. `choices` are (letter, what stands beside it); `points` is what the box can earn.
+    A task has one box, one for each part, or in a plan one for each decision and each number. `label` is the part's id
+    or the quantity's term and `text` its question; both are empty where a task has one box. `choices` are (letter, what
+    stands beside it); `points` is what the box can earn.
     """
 
     key: str
@@ -52,19 +53,26 @@ class Question:
 
     @cached_property
     def boxes(self) -> tuple[Box, ...]:
-        """What is to be typed: one box, or one for each part, in order."""
+        """What is to be typed: one box, or one for each part, or for each decision and number of a plan, in order."""
+        if self.task.enters:
+            return self._boxes_of_a_plan()
         if self.parts:
             return tuple(box for part in self.parts for box in part.boxes)
-        if self.task.enters:
-            return tuple(self._box_of(entered) for entered in self.task.enters)
         choices = tuple((letter, shown) for letter, (shown, _) in zip(self.form.letters, self.options, strict=True))
         label, text = (self.task.id, self.text) if self.key else ("", "")
         return (Box(self.key or self.task.id, label, text, self.asks, self.form, choices, self.task.points),)
 
-    def _box_of(self, entered: Entered) -> Box:
-        key = f"{self.task.id}.{entered.name.replace('_', '-')}"
+    def _boxes_of_a_plan(self) -> tuple[Box, ...]:
+        """The decisions, each with the points of its share, and the numbers, which earn the rest together."""
+        required = sum(rule.share for rule in self.task.requirements)
+        scale = self.task.points / (required + sum(part.points for part in self.task.parts))
+        decided = (evolve(box, points=part.task.points * scale) for part in self.parts for box in part.boxes)
+        entered = (self._box_of(entered, required * scale / len(self.task.enters)) for entered in self.task.enters)
+        return (*decided, *entered)
+
+    def _box_of(self, entered: Entered, points: float) -> Box:
+        key = f"{self.task.id}.{entered.box}"
         form = AnswerForm("number", entered.unit)
-        points = self.task.points / len(self.task.enters)
         return Box(key, QUANTITIES[entered.name].term, "", wording.asks_to_enter(entered), form, (), points)
 
     @property
@@ -91,7 +99,15 @@ class Question:
         """The worked solution, from the relation itself."""
         if self.task.kind == "parts":
             return "\n".join(f"{part.task.id}: {part.worked}" for part in self.parts)
-        return wording.worked_for(self.task, self.numbers)
+        worked = wording.worked_for(self.task, self.numbers)
+        decided = [f"{part.task.id}: {part.right_choice}" for part in self.parts] if self.task.enters else []
+        return "\n".join([*decided, worked])
+
+    @property
+    def right_choice(self) -> str:
+        """The right one of the options, with its letter: "b: Regrind it."."""
+        letters = zip(self.form.letters, self.options, strict=True)
+        return next(f"{letter}: {shown}" for letter, (shown, wrong) in letters if wrong is None)
 
 
 class Variants:
@@ -166,7 +182,7 @@ class _Source:
         parts = []
         for count, (part, own) in enumerate(zip(task.parts, numbers.parts, strict=True), start=1):
             # Each part shuffles anew, so that the letter of one tells nothing of the next.
-            name = f"{task.id}.{part.id}" if len(task.parts) > 1 else task.id
+            name = f"{task.id}.{part.id}" if len(task.parts) > 1 or task.enters else task.id
             parts.append(self._asked(part, own, rest // 40320**count, name))
         return Question(task, self.number, numbers, _form_of(task, options), options, key, tuple(parts))
 

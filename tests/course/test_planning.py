@@ -5,10 +5,19 @@ import math
 import pytest
 
 from drillpoint.course.exercise_file import load_set
-from drillpoint.course.judging import MISSING, PARTLY, RIGHT, UNREADABLE, WRONG, judge_task
+from drillpoint.course.feedback import feedback_page
+from drillpoint.course.html_sheet import html_sheet
+from drillpoint.course.judging import MISSING, PARTLY, RIGHT, TAKEN, UNREADABLE, WRONG, judge_task
+from drillpoint.course.key_page import key_page
+from drillpoint.course.lint import lint
 from drillpoint.course.planning import held_against
+from drillpoint.course.results import Mark, StudentResult
+from drillpoint.course.roster import Student
+from drillpoint.course.sheet import sheet_description
+from drillpoint.errors import InstructorError
 
 from .conftest import EXERCISES
+from .small_sets import only_question, small_set
 
 BLIND, EXPLORER = "plan-a-blind-hole", "set-the-explorer"
 ANGLE, DEPTH = f"{BLIND}.point-angle", f"{BLIND}.depth-to-point"
@@ -123,3 +132,134 @@ def test_limits_that_somebody_chose_are_shown_with_whose_they_are(relief):
         line = judge_task(question, {box.key: typed}).lines[0]
         assert "published ranges differ" in line
     assert "between 8° and 16°" in question.text
+
+
+# A drill that is worn on purpose: ground by some students, left alone by others.
+WORN = """
+[[task]]
+id = "worn"
+kind = "plan"
+title = "A worn drill"
+text = "A drill of {diameter} has a wear land of {wear_land}, and {lip_relief} of relief at the corner."
+points = 4
+[task.givens]
+diameter = { from = 8, to = 16, step = 0.5, shown_only = true }
+wear_land = [0.05, 0.08, 0.4, 0.5, 0.6]
+lip_relief = [10, 12, 14]
+[[task.decide]]
+id = "what-to-do"
+text = "What do you do with it?"
+share = 2
+[[task.decide.statements]]
+name = "ground for nothing"
+text = "Regrind the drill of {diameter}."
+holds = "wear_land - 0.2"
+says = "Such a land still cuts."
+[[task.decide.statements]]
+name = "left blunt"
+text = "Leave it alone."
+holds = "0.2 - wear_land"
+says = "Such a land rubs."
+[task.enter]
+stock = { decimals = 2, example = "wear_land*tan(lip_relief) + 0.01" }
+[[task.requirements]]
+says = "The land is gone"
+formula = "stock - wear_land*tan(lip_relief)"
+at_least = 0
+[[task.requirements]]
+says = "No more comes off than is needed"
+formula = "stock - wear_land*tan(lip_relief)"
+at_most = 0.05
+"""
+DECISION, STOCK = "worn.what-to-do", "worn.stock"
+
+
+def letters_of(question):
+    """The letters of the decision by the first word of what stands beside them."""
+    return {shown.split()[0]: letter for letter, shown in question.boxes[0].choices}
+
+
+def test_a_decision_is_a_box_of_its_own_and_has_its_share(tmp_path):
+    question = only_question(tmp_path, WORN)
+    assert [box.key for box in question.boxes] == [DECISION, STOCK]
+    # DERIVED: 2 shares of 4, and what is left for the two requirements of one share each.
+    assert [box.points for box in question.boxes] == [2, 2]
+    assert question.boxes[0].text == "What do you do with it?"
+    assert lint(small_set(tmp_path, WORN).set, 60) == []
+
+
+def test_the_right_letter_follows_from_the_givens(tmp_path):
+    variants = small_set(tmp_path, WORN)
+    seen = set()
+    for number in range(60):
+        question = variants.question("worn", f"x{number}")
+        land = values_of(question)["wear_land"]
+        letters = letters_of(question)
+        right, wrong = ("Regrind", "Leave") if land > 0.2 else ("Leave", "Regrind")
+        seen.add((right, letters[right]))
+        stock = f"{question.numbers.right[0]:.2f}"
+        both = judge_task(question, {DECISION: letters[right], STOCK: stock})
+        assert (both.state, both.mark) == (RIGHT, 1)
+        assert [both.parts[key].state for key in (DECISION, STOCK)] == [RIGHT, TAKEN]
+        half = judge_task(question, {DECISION: letters[wrong], STOCK: stock})
+        assert (half.state, half.mark) == (PARTLY, 0.5)
+        assert half.slip == ("left blunt" if right == "Regrind" else "ground for nothing")
+        assert half.lines[0].startswith("Not met: The right choice (what to do). Such a land ")
+        only = judge_task(question, {DECISION: letters[right]})
+        assert only.mark == 0.5 and "There is no stock to grind off" in only.lines[1]
+        assert judge_task(question, {STOCK: stock}).mark == 0.5
+    # Some grind and some do not, and no letter is always right.
+    assert len(seen) == 4
+
+
+def test_a_decision_that_cannot_be_read_costs_only_its_share(tmp_path):
+    question = only_question(tmp_path, WORN)
+    verdict = judge_task(question, {DECISION: "grind it", STOCK: f"{question.numbers.right[0]:.2f}"})
+    assert (verdict.mark, verdict.parts[DECISION].state) == (0.5, UNREADABLE)
+    assert judge_task(question, {DECISION: "?", STOCK: "?"}).state == UNREADABLE
+    assert judge_task(question, {}).state == MISSING
+
+
+def test_sheet_key_and_feedback_show_the_decision(tmp_path):
+    variants = small_set(tmp_path, WORN)
+    student, question = Student("s01", "Student"), variants.question("worn", "s01")
+    right = question.parts[0].right_choice
+    letters = dict(question.boxes[0].choices)
+    assert right == f"{right[0]}: {letters[right[0]]}"
+    assert f"what-to-do: {right}" in question.worked
+    assert f"what-to-do: {right}" in key_page(variants.set, student, [question])
+    sheet = html_sheet(variants.set, student, [question])
+    for letter, shown in letters.items():
+        assert f'value="{letter}"' in sheet and shown in sheet
+    boxes = sheet_description(variants.set, student, [question])
+    assert DECISION in str(boxes) and "Such a land" not in str(boxes) and "Such a land" not in sheet
+    wrong = next(letter for letter in letters if letter != right[0])
+    typed = {DECISION: wrong, STOCK: f"{question.numbers.right[0]:.2f}"}
+    mark = Mark(question, typed, judge_task(question, typed))
+    shown = StudentResult(student, "marked", (mark,), ())
+    early, late = (feedback_page(variants.set, shown, release=release) for release in (False, True))
+    assert "Not met: The right choice (what to do). Such a land" in early
+    assert f"what-to-do: {right}" not in early and f"what-to-do: {right}" in late
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "says"),
+    [
+        ('id = "what-to-do"', 'id = "stock"', "decide stock: id 'stock' is used twice"),
+        ('id = "what-to-do"', 'id = "What to do"', "id 'What to do' may hold small letters"),
+        ("share = 2", "share = 0", "share is above 0"),
+        ('holds = "wear_land - 0.2"', 'holds = "answer - 0.2"', "answer"),
+        ('text = "What do you do with it?"', 'txt = "What?"', "'txt' is not known here"),
+    ],
+)
+def test_a_decision_that_cannot_be_asked_is_refused_with_its_line(tmp_path, old, new, says):
+    with pytest.raises(InstructorError, match=says) as refused:
+        small_set(tmp_path, WORN.replace(old, new))
+    assert "line " in str(refused.value)
+
+
+def test_two_right_letters_are_never_handed_out(tmp_path):
+    found = lint(small_set(tmp_path, WORN.replace("0.2 - wear_land", "0.45 - wear_land")).set, 60)
+    assert any("of the statements are true; one should be" in line and "line 20" in line for line in found)
+    alike = WORN.replace("Regrind the drill of {diameter}.", "Leave it alone.")
+    assert any("two statements read the same" in line for line in lint(small_set(tmp_path, alike).set, 20))
