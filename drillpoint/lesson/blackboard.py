@@ -50,7 +50,7 @@ def derive(relation: Relation | str) -> Board:
     from drillpoint.relation.printing import as_text
     from drillpoint.relation.symbols import symbols
 
-    shown = _in_book(relation)
+    shown = relation_called(relation)
     rows, lines = [], [f"How the {shown.result.term} follows", ""]
     for number, step in enumerate(shown.derivation, start=1):
         sides = [side(symbols(), sympy) for side in (step.left, step.right)]
@@ -76,12 +76,12 @@ def work_out(relation: Relation | str, **givens: float) -> Board:
 
     Raises LearnerError for a name that is not in the book, and whatever the relation refuses.
     """
-    shown = _in_book(relation)
+    shown = relation_called(relation)
     worked = shown.worked(**givens)
     formula = f"{letter_html(shown.result.symbol)} = {as_html(shown.expression, letter)}"
     where = "; ".join(line.text for line in worked.where)
-    page = [f"<p><strong>{_capital(shown.result.term)}</strong>: {html.escape(shown.says)}.</p>", _centred(formula)]
-    lines = [f"{_capital(shown.result.term)}: {shown.says}.", f"      {worked.formula.text}"]
+    page = [f"<p><strong>{capital(shown.result.term)}</strong>: {html.escape(shown.says)}.</p>", _centred(formula)]
+    lines = [f"{capital(shown.result.term)}: {shown.says}.", f"      {worked.formula.text}"]
     if where:
         page.append(f"<p>{_low(where)}</p>")
         lines.append(where)
@@ -96,7 +96,7 @@ def tabulate(relation: Relation | str, **givens: float | Sequence[float]) -> Boa
 
     Raises LearnerError unless exactly one given is a list, and whatever the relation refuses.
     """
-    shown = _in_book(relation)
+    shown = relation_called(relation)
     lists = [name for name, value in givens.items() if isinstance(value, Sequence)]
     if len(lists) != 1:
         raise LearnerError(
@@ -109,7 +109,7 @@ def tabulate(relation: Relation | str, **givens: float | Sequence[float]) -> Boa
         (varied.show(value, 4), shown.result.show(float(shown(**{**givens, varied.name: value})))) for value in values
     ]
     fixed = ", ".join(f"{quantity(n).term} {quantity(n).show(v, 4)}" for n, v in givens.items() if n != varied.name)  # type: ignore[arg-type]
-    title = f"{_capital(shown.result.term)} for {fixed}"
+    title = f"{capital(shown.result.term)} for {fixed}"
     heads = [_head(varied), _head(shown.result)]
     body = "".join(f"<tr><td>{left}</td><td>{right}</td></tr>" for left, right in pairs)
     page = (
@@ -122,7 +122,11 @@ def tabulate(relation: Relation | str, **givens: float | Sequence[float]) -> Boa
     return Board(page, "\n".join(lines))
 
 
-def _in_book(relation: Relation | str) -> Relation:
+def relation_called(relation: Relation | str) -> Relation:
+    """The relation itself, or that of the book with this name.
+
+    Raises LearnerError with the nearest name when there is none.
+    """
     if isinstance(relation, Relation):
         return relation
     if relation not in BOOK:
@@ -151,5 +155,6 @@ def _low(text: str) -> str:
     return _WITH_SUBSCRIPT.sub(lambda found: letter_html(found[0]), html.escape(text))
 
 
-def _capital(text: str) -> str:
+def capital(text: str) -> str:
+    """The text with its first letter in capitals, for the beginning of a line."""
     return text[0].upper() + text[1:]

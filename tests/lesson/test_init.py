@@ -38,6 +38,7 @@ def test_the_names_are_those_of_the_book_and_the_lesson_s_own() -> None:
         "draw",
         "explore",
         "find",
+        "how_sure",
         "judge",
         "look",
         "look_up",
