@@ -6,6 +6,7 @@ from drillpoint.errors import LearnerError
 from drillpoint.explorers.breakthrough import BREAKTHROUGH
 from drillpoint.explorers.chip import CHIP
 from drillpoint.explorers.cone import CONE
+from drillpoint.explorers.drilling import DRILLING
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.hole import HOLE
 from drillpoint.explorers.lips import LIPS
@@ -25,6 +26,7 @@ EXPLORERS = {
         LIPS,
         CONE,
         HOLE,
+        DRILLING,
         UNEQUAL,
         THINNING,
         CHIP,
