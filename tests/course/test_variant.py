@@ -19,9 +19,8 @@ from drillpoint.errors import InstructorError
 
 from .conftest import EXERCISES
 
-STUDENTS = [f"student-{number}" for number in range(200)]
-SETS = [EXERCISES / f"{name}.toml" for name in ("lips", "point-angle", "relief", "relief-and-chisel-edge")]
-SETS += sorted((EXERCISES / "practice").glob("*.toml"))
+STUDENTS = [f"student-{number}" for number in range(100)]
+SETS = [*sorted(EXERCISES.glob("*.toml")), *sorted((EXERCISES / "practice").glob("*.toml"))]
 GARBAGE = ("", "?", "1,234", "3.5.1", "<b>", "__import__('os')", "=1+1", "5 furlongs")
 
 
@@ -49,7 +48,7 @@ def answered_alone(question):
 @pytest.mark.parametrize(("variants", "task"), every_task())
 def test_every_task_over_many_students(variants, task):
     """The right answer counts, both edges of the tolerance hold, every slip is named, garbage is refused."""
-    students = STUDENTS if task.kind != "diagnose" else STUDENTS[:60]
+    students = STUDENTS if task.kind != "diagnose" else STUDENTS[:20]
     for student in students:
         whole = variants.question(task.id, student)
         for text in GARBAGE:
