@@ -13,9 +13,10 @@ from drillpoint.ground.flank import FacetedFlank, PlaneFlank
 from drillpoint.ground.flute import Flute
 from drillpoint.ground.notch import Notch
 from drillpoint.ground.point import GroundPoint
+from drillpoint.ground.settings.leeway import leeway
 from drillpoint.ground.settings.setup import NoSetup, Setup
 from drillpoint.ground.settings.setup_effects import effects
-from drillpoint.ground.settings.setups import conical_setup, family_of_setups, plane_setup
+from drillpoint.ground.settings.setups import conical_setup, family_of_setups, nearest_setup, plane_setup
 from drillpoint.ground.stated import CannotBeGround
 
 STATED = (Flute, PlaneFlank, FacetedFlank, ConicalFlank, Notch, Readings, Limits)
@@ -37,5 +38,7 @@ __all__ = [
     "effects",
     "family_of_setups",
     "find_faults",
+    "leeway",
+    "nearest_setup",
     "plane_setup",
 ]

@@ -5,8 +5,9 @@ derive: a relation step by step from the drawing. work_out: a relation with the 
 several values of one given. how_sure: what reading errors make of a result. ask: a question to try. judge: check an
 answer in words. find: the relations that speak of some words. look_up: published figures, each with its source.
 point_paper: a sheet to print at true scale. Flute, the flanks, Notch and GroundPoint: to grind a point in numbers;
-conical_setup, plane_setup, family_of_setups and effects: the wheel's setting for it; Readings, Limits and find_faults:
-what is wrong with one. And every relation of the book under its own name, such as `lip_length`.
+conical_setup, plane_setup, nearest_setup, family_of_setups, effects and leeway: the wheel's setting for it; compare and
+chart_points: several points beside each other; Readings, Limits and find_faults: what is wrong with one. And every
+relation of the book under its own name, such as `lip_length`.
 
 Each name is fetched from its own room when it is first asked for, so that importing this module alone loads nothing.
 """
@@ -18,12 +19,14 @@ from typing import Any
 
 _OF_THE_GROUND = (
     *("ConicalFlank", "FacetedFlank", "Flute", "GroundPoint", "Limits", "Notch", "PlaneFlank", "Readings"),
-    *("conical_setup", "effects", "family_of_setups", "find_faults", "plane_setup"),
+    *("conical_setup", "effects", "family_of_setups", "find_faults", "leeway", "nearest_setup", "plane_setup"),
 )
 _HOMES = {
     **dict.fromkeys(_OF_THE_GROUND, "drillpoint.ground"),
     "ask": "drillpoint.course",
     "chart": "drillpoint.drawing",
+    "chart_points": "drillpoint.drawing.charts.ground_points",
+    "compare": "drillpoint.lesson.comparing",
     "derive": "drillpoint.lesson.blackboard",
     "draw": "drillpoint.drawing",
     "explore": "drillpoint.explorers",

@@ -34,6 +34,8 @@ def test_the_names_are_those_of_the_book_and_the_lesson_s_own() -> None:
     assert set(BOOK) | ground | {
         "ask",
         "chart",
+        "chart_points",
+        "compare",
         "derive",
         "draw",
         "explore",

@@ -12,6 +12,7 @@ from drillpoint.ground.flank import PlaneFlank
 from drillpoint.ground.flute import Flute
 from drillpoint.ground.point import GroundPoint
 from drillpoint.ground.stated import CannotBeGround
+from drillpoint.ground.table import bundle
 from drillpoint.quantities import Quantity, quantity
 
 Angles = Mapping[str, float]
@@ -75,6 +76,11 @@ class Setup:
         q = {name: quantity(name) for name in self.reached}
         reached = (f"{q[n].term} {q[n].show(v, 2)}" for n, v in self.reached.items())
         return "\n".join([*map(str, self.settings), "gives " + ", ".join(reached), *self.notes])
+
+    def _repr_mimebundle_(self, **_: object) -> dict[str, str]:
+        from drillpoint.ground.settings.setup_tables import setup_tables
+
+        return bundle(setup_tables(self), self.notes)
 
 
 def settings_of(flank: ConicalFlank | PlaneFlank) -> dict[str, float]:

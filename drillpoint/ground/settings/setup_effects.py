@@ -10,6 +10,7 @@ from drillpoint.ground.flank import PlaneFlank
 from drillpoint.ground.point import GroundPoint
 from drillpoint.ground.settings.setup import ANGLES, Angles, Setup, measured, settings_of
 from drillpoint.ground.settings.setups_conical import through_the_lip
+from drillpoint.ground.table import Table, bundle
 from drillpoint.quantities import Quantity, plain_number, quantity
 
 _DEGREES, _OF_DIAMETER = 1e-3, 1e-4
@@ -34,11 +35,17 @@ class Effects:
         """The effect of a setting on each angle, by name."""
         return next(row.angles for row in self.rows if row.setting.name == setting)
 
-    def __str__(self) -> str:
+    @property
+    def table(self) -> Table:
+        """The effects as a table, a line for each setting."""
         heads = ("for one more of", *(quantity(name).term for name in ANGLES))
-        lines = [heads, *map(_cells, self.rows)]
-        widths = [max(len(line[column]) for line in lines) for column in range(len(heads))]
-        return "\n".join("   ".join(c.ljust(w) for c, w in zip(line, widths, strict=True)).rstrip() for line in lines)
+        return Table("What each setting does, the others kept", heads, tuple(map(_cells, self.rows)))
+
+    def __str__(self) -> str:
+        return str(self.table).partition("\n")[2]
+
+    def _repr_mimebundle_(self, **_: object) -> dict[str, str]:
+        return bundle([self.table])
 
 
 def effects(setup: Setup) -> Effects:

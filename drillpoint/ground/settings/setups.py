@@ -23,9 +23,11 @@ from attrs import evolve
 from drillpoint.errors import MissingGiven, NoSolution, UnknownGiven
 from drillpoint.ground.flute import Flute
 from drillpoint.ground.settings.setup import NoSetup, Setup, say, show
+from drillpoint.ground.settings.setup_tables import family_table
 from drillpoint.ground.settings.setups_conical import FAMILIES, no_cone, solved
 from drillpoint.ground.settings.setups_plane import as_plane, plane_relief
 from drillpoint.ground.stated import CannotBeGround, by_name
+from drillpoint.ground.table import bundle
 from drillpoint.quantities import nearest
 from drillpoint.relation.checking import read_scalar
 
@@ -116,7 +118,36 @@ def plane_setup(
     )
 
 
-def family_of_setups(*, cone_half_angles: Iterable[float], **wanted: Any) -> tuple[Setup, ...]:
+def nearest_setup(*, cone_half_angle: float | None = None, **wanted: Any) -> Setup:
+    """The set-up for three wanted angles, or where there is none the nearest one, with a note that says why.
+
+    cone_half_angle: of the grinding cone; left out, one plane is meant. wanted: as for `conical_setup`, and for a plane
+    as for `plane_setup`.
+
+    Raises NoSetup when there is no nearest one either.
+    """
+    try:
+        return (
+            plane_setup(**wanted)
+            if cone_half_angle is None
+            else conical_setup(cone_half_angle=cone_half_angle, **wanted)
+        )
+    except NoSetup as none:
+        if none.nearest is None:
+            raise
+        return evolve(none.nearest, notes=(f"There is no such set-up: {none}.", *none.nearest.notes))
+
+
+class Family(tuple[Setup, ...]):
+    """Set-ups that give the same angles. In a notebook it is a table."""
+
+    __slots__ = ()
+
+    def _repr_mimebundle_(self, **_: object) -> dict[str, str]:
+        return bundle([family_table(self)])
+
+
+def family_of_setups(*, cone_half_angles: Iterable[float], **wanted: Any) -> Family:
     """The set-ups of several cones for the same three angles: wanted angles leave one setting free.
 
     cone_half_angles: degrees; those for which there is no set-up are left out. wanted: as for `conical_setup`.
@@ -133,7 +164,7 @@ def family_of_setups(*, cone_half_angles: Iterable[float], **wanted: Any) -> tup
             last = error
     if last is not None and not found:
         raise last
-    return tuple(found)
+    return Family(found)
 
 
 def _read(**givens: float | None) -> tuple[dict[str, float], tuple[str, ...]]:

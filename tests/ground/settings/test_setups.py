@@ -18,7 +18,7 @@ from drillpoint.ground.flute import Flute
 from drillpoint.ground.point import GroundPoint
 from drillpoint.ground.settings.setup import ANGLES, NoSetup, Setup, settings_of
 from drillpoint.ground.settings.setup_effects import effects
-from drillpoint.ground.settings.setups import conical_setup, family_of_setups, plane_setup
+from drillpoint.ground.settings.setups import conical_setup, family_of_setups, nearest_setup, plane_setup
 from drillpoint.ground.settings.setups_conical import FAMILIES
 from drillpoint.ground.stated import CannotBeGround
 from drillpoint.relations import chisel_edge_angle
@@ -331,3 +331,25 @@ def test_a_set_up_prints_what_to_set_in_words_and_units() -> None:
     text = str(usual())
     for said in ("tilt of the grinding cone: 38.83°", "apex distance: 9.9 mm", "lip relief angle 12°"):
         assert said in text
+
+
+def test_the_nearest_set_up_is_the_set_up_where_there_is_one() -> None:
+    assert nearest_setup(**USUAL, cone_half_angle=20) == usual()
+    plain = {name: value for name, value in USUAL.items() if name != "chisel_edge_angle"}
+    assert nearest_setup(**plain) == plane_setup(**plain)
+
+
+@pytest.mark.parametrize(("cone", "edge"), [({}, 125), ({"cone_half_angle": 25}, 150), ({"cone_half_angle": 25}, 100)])
+def test_where_there_is_none_the_nearest_one_says_so(cone: dict[str, float], edge: float) -> None:
+    found = nearest_setup(**{**USUAL, "chisel_edge_angle": edge}, **cone)
+    assert found.notes[0].startswith("There is no such set-up: ")
+    assert found.reached["lip_relief"] == pytest.approx(12, abs=1e-9)
+    assert abs(found.reached["chisel_edge_angle"] - edge) > 1
+    assert found.notes[0] in found._repr_mimebundle_()["text/plain"]
+
+
+def test_a_family_is_a_table_in_a_notebook() -> None:
+    some = family_of_setups(cone_half_angles=[20, 30], **USUAL)
+    shown = some._repr_mimebundle_()
+    assert "20°" in shown["text/plain"] and "28.71°" in shown["text/html"]  # REGRESSION
+    assert shown["text/html"].count("<tr>") == 3

@@ -1,0 +1,30 @@
+"""A table reads the same as HTML and as text, and nothing in a cell is taken for a tag."""
+
+from __future__ import annotations
+
+from drillpoint.ground.table import Table, as_text, bundle
+
+SMALL = Table("Sizes", ("reading", "value"), (("web", "1.5 mm"), ("a < b", "3")))
+
+
+def test_as_text_its_columns_line_up() -> None:
+    title, *lines = str(SMALL).splitlines()
+    assert title == "Sizes"
+    assert lines == ["reading   value", "web       1.5 mm", "a < b     3"]
+
+
+def test_as_html_every_cell_has_its_head_and_no_cell_is_a_tag() -> None:
+    assert SMALL.html.count('scope="col"') == 2 and SMALL.html.count('scope="row"') == 2
+    assert "a &lt; b" in SMALL.html and "a < b" not in SMALL.html
+
+
+def test_words_are_set_to_the_left_and_numbers_to_the_right() -> None:
+    assert ">1.5 mm<" in SMALL.html.split("text-align:right")[-2] + SMALL.html.split("text-align:right")[-1]
+    wordy = Table("Sizes", ("a", "b"), (("c", "d"),), frozenset({0, 1}))
+    assert "text-align:right" not in wordy.html
+
+
+def test_sentences_stand_below() -> None:
+    shown = bundle([SMALL, SMALL], ["One & all."])
+    assert shown["text/plain"] == as_text([SMALL, SMALL], ["One & all."])
+    assert shown["text/plain"].endswith("\n\nOne & all.") and shown["text/html"].endswith("<p>One &amp; all.</p>")
