@@ -6,6 +6,7 @@ from pathlib import Path
 
 from drillpoint import __version__
 from drillpoint.course.commands import COMMANDS as COURSE_COMMANDS
+from drillpoint.lesson.commands import COMMANDS as LESSON_COMMANDS
 from drillpoint.setup import console
 from drillpoint.setup.commands import COMMANDS as SETUP_COMMANDS
 from drillpoint.setup.commands import rerun_with_packages
@@ -32,7 +33,7 @@ def run(arguments: list[str]) -> int:
 
 
 def _dispatch(arguments: list[str]) -> int:
-    commands = {command.name: command for command in (*SETUP_COMMANDS, *COURSE_COMMANDS)}
+    commands = {command.name: command for command in (*SETUP_COMMANDS, *COURSE_COMMANDS, *LESSON_COMMANDS)}
     if not arguments:
         console.say(overview())
         return 0
@@ -44,7 +45,7 @@ def _dispatch(arguments: list[str]) -> int:
     options = parser.parse_args(arguments)
     if passed_on:
         options.rest = [*options.rest, *passed_on]
-    if options.command in {command.name for command in COURSE_COMMANDS}:
+    if options.command in {command.name for command in (*COURSE_COMMANDS, *LESSON_COMMANDS)}:
         elsewhere = rerun_with_packages(arguments)
         if elsewhere is not None:
             return elsewhere
@@ -56,7 +57,7 @@ def make_parser() -> ArgumentParser:
     parser = ArgumentParser(prog=_called_as(), description="A workbook that teaches the point of a twist drill.")
     parser.add_argument("--version", action="version", version=f"drillpoint {__version__}")
     subparsers = parser.add_subparsers(dest="command", metavar="COMMAND", required=True)
-    for command in (*SETUP_COMMANDS, *COURSE_COMMANDS):
+    for command in (*SETUP_COMMANDS, *COURSE_COMMANDS, *LESSON_COMMANDS):
         command.add_arguments(subparsers.add_parser(command.name, help=command.help, description=command.help))
     return parser
 
@@ -64,7 +65,7 @@ def make_parser() -> ArgumentParser:
 def overview() -> str:
     """The commands, each with an example, for somebody who typed none."""
     lines = ["drillpoint: a workbook that teaches the point of a twist drill.", "", "Type one of these:", ""]
-    for command in (*SETUP_COMMANDS, *COURSE_COMMANDS):
+    for command in (*SETUP_COMMANDS, *COURSE_COMMANDS, *LESSON_COMMANDS):
         lines += [
             f"    {_called_as()} {command.name} {getattr(command, 'example', '')}".rstrip(),
             f"        {command.help}",

@@ -27,10 +27,10 @@ MAY_IMPORT: dict[str, set[str]] = {
     "command": set(),
     # A task may ask what is wrong with a drill, so the course grinds drills wrong on purpose.
     "course": {*BOOK, "handbook", "ground", "drawing", "command"},
-    "lesson": {*BOOK, "handbook", "ground", "drawing", "explorers", "course"},
+    "lesson": {*BOOK, "handbook", "ground", "drawing", "explorers", "course", "command"},
     "editions": {*BOOK, "ground", "drawing"},
     "setup": {"command"},
-    "command_line": {"command", "setup", "course"},
+    "command_line": {"command", "setup", "course", "lesson"},
     "__main__": {"command_line"},
     "__init__": set(),
 }

@@ -121,7 +121,7 @@ def _paper(options: argparse.Namespace) -> int:
     return 0
 
 
-def _politely(run: Callable[[argparse.Namespace], int]) -> Callable[[argparse.Namespace], int]:
+def politely(run: Callable[[argparse.Namespace], int]) -> Callable[[argparse.Namespace], int]:
     """Turn what an instructor can mend into one sentence and exit code 2."""
 
     def politely(options: argparse.Namespace) -> int:
@@ -153,35 +153,35 @@ COMMANDS: tuple[Command, ...] = (
         "hand-out",
         "write each student's own sheet",
         _hand_out_arguments,
-        _politely(_hand_out),
+        politely(_hand_out),
         "lips exercises/demo-class/roster.csv sheets",
     ),
     Command(
         "mark",
         "mark a folder of hand-ins: gradebook, feedback pages, class page",
         mark_arguments,
-        _politely(mark),
+        politely(mark),
         "exercises/demo-class/hand-ins --set lips --roster exercises/demo-class/roster.csv --out grades.csv",
     ),
     Command(
         "check-set",
         "try a set of exercises out before it is handed out",
         _check_set_arguments,
-        _politely(_check_set),
+        politely(_check_set),
         "lips",
     ),
     Command(
         "demo-class",
         "write the invented class with its hand-ins, to try marking on",
         _demo_arguments,
-        _politely(_demo),
+        politely(_demo),
         "demo-class",
     ),
     Command(
         "paper",
         "write a sheet with notches, scales and cards at true scale, to print and hold drill points against",
         _paper_arguments,
-        _politely(_paper),
+        politely(_paper),
         "point-paper.html --point-angle 118 --smallest 3 --largest 13",
     ),
 )
