@@ -18,6 +18,8 @@ STATED: tuple[str, ...] = (
     "chisel_view",
     "regrind",
     "plane_setup",
+    "rolled_view",
+    "rule",
 )
 """Scenes stated in symbols: `build()` gives the scene and the expressions of its coordinates."""
 

@@ -13,6 +13,7 @@ from drillpoint.explorers.lips import LIPS
 from drillpoint.explorers.rake import RAKE
 from drillpoint.explorers.regrind import REGRIND
 from drillpoint.explorers.relief import RELIEF
+from drillpoint.explorers.rolled import ROLLED
 from drillpoint.explorers.shortening import SHORTENING
 from drillpoint.explorers.spot import SPOT
 from drillpoint.explorers.thinning import THINNING
@@ -37,6 +38,7 @@ EXPLORERS = {
         RELIEF,
         RAKE,
         REGRIND,
+        ROLLED,
     )
 }
 
