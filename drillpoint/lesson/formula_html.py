@@ -18,7 +18,7 @@ from sympy.printing.precedence import PRECEDENCE
 from sympy.printing.str import StrPrinter
 
 from drillpoint.quantities import plain_number
-from drillpoint.relation.printing import RATIO_OF_CIRCLE, as_written
+from drillpoint.relation.printing import RATIO_OF_CIRCLE, as_written, in_degrees
 
 Spelling = Callable[[str], str]
 
@@ -78,6 +78,8 @@ class _Html(StrPrinter):
         return shown
 
     def _print_Mul(self, expr: Any) -> str:
+        if turn := in_degrees(expr):
+            return f"{turn}°"
         if expr.could_extract_minus_sign():
             return f"−{self.parenthesize(-expr, PRECEDENCE['Add'] + 1)}"
         over, under = sympy.fraction(expr)

@@ -59,7 +59,7 @@ def _with_number_pi(product: Any) -> Any:
     return sympy.Mul(*(swap.get(factor, factor) for factor in product.args))
 
 
-def _degrees(product: Any) -> str:
+def in_degrees(product: Any) -> str:
     """A part of half a turn in degrees: "90" for π/2; nothing for any other product."""
     share = product / sympy.pi
     return plain_number(float(share * 180), 4) if share.is_Rational else ""
@@ -80,7 +80,7 @@ class _Text(StrPrinter):
         return "180°"
 
     def _print_Mul(self, expr: Any) -> str:
-        turn = _degrees(expr)
+        turn = in_degrees(expr)
         return f"{turn}°" if turn else str(super()._print_Mul(expr))
 
     def _print_Float(self, expr: Any) -> str:
@@ -128,7 +128,7 @@ class _Latex(LatexPrinter):
         return r"180^{\circ}" if expr is sympy.pi else super()._print(expr, **kwargs)
 
     def _print_Mul(self, expr: Any) -> str:
-        turn = _degrees(expr)
+        turn = in_degrees(expr)
         return rf"{turn}^{{\circ}}" if turn else str(super()._print_Mul(expr))
 
     def _print_Float(self, expr: Any) -> str:

@@ -36,6 +36,7 @@ def without_tags(shown: str) -> str:
         (sp.sin(a) / sp.tan(b), "sin a/tan b"),
         (sp.sin(a - b), "sin(a − b)"),
         (sp.pi - sp.atan2(a, b), "180° − atan(a/b)"),
+        (sp.pi / 2 - a, "90° − a"),
         (2 * sp.pi * a, "2·π·a"),
         (a / (2 * sp.pi * b), "a/(2·π·b)"),
         (sp.sqrt(1 - a) * sp.cot(b), "cot b·√(1 − a)"),
@@ -68,6 +69,7 @@ def test_the_line_without_styles_means_the_same(name: str) -> None:
         .replace("·", "*")
         .replace("−", "-")
         .replace("180°", "pi")
+        .replace("90°", "pi/2")
         .replace("π", "pi")
         .replace("√", "sqrt")
         .replace("^", "**")
