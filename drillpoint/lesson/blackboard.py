@@ -109,7 +109,7 @@ def tabulate(relation: Relation | str, **givens: float | Sequence[float]) -> Boa
         (varied.show(value, 4), shown.result.show(float(shown(**{**givens, varied.name: value})))) for value in values
     ]
     fixed = ", ".join(f"{quantity(n).term} {quantity(n).show(v, 4)}" for n, v in givens.items() if n != varied.name)  # type: ignore[arg-type]
-    title = f"{capital(shown.result.term)} for {fixed}"
+    title = capital(shown.result.term) + (f" for {fixed}" if fixed else "")
     heads = [_head(varied), _head(shown.result)]
     body = "".join(f"<tr><td>{left}</td><td>{right}</td></tr>" for left, right in pairs)
     page = (

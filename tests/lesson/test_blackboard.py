@@ -7,7 +7,7 @@ import pytest
 
 from drillpoint.errors import LearnerError, UnknownGiven
 from drillpoint.lesson.blackboard import derive, tabulate, work_out
-from drillpoint.relations import BOOK, lip_length, point_height, relief_at_radius
+from drillpoint.relations import BOOK, lip_length, point_height, relief_at_radius, speed_rule_ratio
 
 LIP = {"diameter": 10, "point_angle": 118, "web": 1.5, "chisel_edge_angle": 125}
 
@@ -61,6 +61,13 @@ def test_a_table_holds_one_row_for_each_value() -> None:
     assert [row.split() for row in rows] == [["90°", "5", "mm"], ["118°", "3", "mm"], ["135°", "2.07", "mm"]]
     assert board.html.count("<tr>") == 4
     assert "diameter 10 mm" in board.text.splitlines()[0]
+
+
+def test_a_table_of_one_given_has_a_title_that_ends_there() -> None:
+    board = tabulate(speed_rule_ratio, speed_constant=[318, 320])
+    assert board.text.splitlines()[0] == "Speed by the rule over exact speed"
+    # DERIVED: π·318/1000, π·320/1000.
+    assert [row.split()[-1] for row in board.text.splitlines()[2:]] == ["0.999", "1.0053"]
 
 
 def test_a_table_takes_keywords_that_stand_in_for_others() -> None:
