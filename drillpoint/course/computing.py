@@ -32,7 +32,7 @@ def needed(relation: Relation, names: Collection[str], wanted: Collection[str] =
     # What can be done without goes, roundabout givens first.
     for name in sorted(taken - set(wanted), key=lambda name: (name in relation.givens, name)):
         try:
-            plan(relation, frozenset(taken - {name}))
+            _plan(relation, taken - {name})
         except MissingGiven:
             continue
         except UnknownGiven:
@@ -40,8 +40,13 @@ def needed(relation: Relation, names: Collection[str], wanted: Collection[str] =
             taken.discard(name)
         else:
             taken.discard(name)
-    plan(relation, frozenset(taken))
+    _plan(relation, taken)
     return tuple(name for name in names if name in taken)
+
+
+def _plan(relation: Relation, given: Collection[str]) -> tuple[Relation, ...]:
+    """What has to be worked out, in order; what the relation takes for granted need not be given."""
+    return tuple(plan(relation, frozenset({*relation.defaults, *given})))
 
 
 def right_value(task: Task, values: Mapping[str, float]) -> float:
@@ -78,10 +83,11 @@ def _bare(task: Task, taken: Mapping[str, float]) -> float:
 @lru_cache(maxsize=256)
 def _formula(name: str, given: frozenset[str]) -> Callable[[Mapping[str, float]], float]:
     """The bare formula for these givens, through whatever has to be worked out first."""
-    *before, last = plan(BOOK[name], given)
+    granted = BOOK[name].defaults
+    *before, last = _plan(BOOK[name], given)
 
     def formula(taken: Mapping[str, float]) -> float:
-        values = dict(taken)
+        values = {**granted, **taken}
         for step in before:
             values[step.result.name] = step.unchecked(**{name: values[name] for name in step.givens})
         return last.unchecked(**{name: values[name] for name in last.givens})

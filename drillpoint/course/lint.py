@@ -33,7 +33,9 @@ _FAR_OUT = 0.5
 # Angles that can be meant in two ways, and the words of which one must stand in the question.
 _CONVENTION_WORDS = {"point_angle": ("included", "whole", "half"), "chisel_edge_angle": ("obtuse", "acute")}
 _NUMBER = re.compile(r"(?<![\w.,])\d+(?:[.,]\d+)?(?![\w]*[\d/])")
-_UNIT_BEHIND = re.compile(r"\s?(mm|cm|in|inch|inches|°|degrees?|%|per cent|N|kN|rev|m/min|times|turns|N·m|kW)\b|°|%")
+_UNIT_BEHIND = re.compile(
+    r"\s?(mm|cm|in|inch|inches|°|degrees?|%|per cent|N|kN|rev|m/min|min|minutes?|s|seconds?|times|turns|N·m|kW)\b|°|%"
+)
 
 
 @frozen

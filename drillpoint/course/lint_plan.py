@@ -11,8 +11,8 @@ from drillpoint.quantities import QUANTITIES
 
 _STUDENTS = 20
 _PLANS = 40
-# Steps that share no common measure fill a box evenly, the same way each time.
-_STEPS = (0.7548776662466927, 0.5698402909980532, 0.4301597090019468, 0.3247179572447460)
+# Powers of 1/g with g⁵ = g + 1: steps of which no two add up to a whole one, so that no two boxes move together.
+_STEPS = (0.8566748838545029, 0.733891856627126, 0.6287067210378087, 0.5385972572236101)
 
 
 def about_plan(task: Task, questions: list[Question]) -> Iterator[tuple[str, str]]:

@@ -4,7 +4,7 @@ import math
 
 import pytest
 
-from drillpoint.course.computing import right_value, taken_by, wrong_value
+from drillpoint.course.computing import needed, right_value, taken_by, wrong_value
 from drillpoint.course.exercise_file import load_set
 from drillpoint.course.variant import Variants
 from drillpoint.relations import BOOK
@@ -45,3 +45,15 @@ def test_shown_only_givens_stay_out_of_the_relation(lips):
     task = lips.task("chisel-edge-from-drawing")
     values = {"diameter": 10.0, "point_angle": 118.0, "web": 1.5, "chisel_edge_angle": 125.0}
     assert right_value(task, values) == pytest.approx(1.5 / math.sin(math.radians(125)))
+
+
+def test_what_a_relation_takes_for_granted_need_not_be_given():
+    relation = BOOK["drilling_time"]
+    known = ("shoulder_depth", "diameter", "point_angle", "feed", "cutting_speed", "spindle_speed")
+    assert needed(relation, known, ("spindle_speed",)) == tuple(name for name in known if name != "cutting_speed")
+    (task,) = (task for task in load_set("practice/choosing-a-point").tasks if task.id == "time-of-a-hole")
+    values = {"shoulder_depth": 25.0, "diameter": 10.0, "point_angle": 118.0, "spindle_speed": 500.0, "feed": 0.1}
+    # DERIVED: the way over 50 mm a minute, without approach and overrun; the bare formula gives the same.
+    expected = (25 + 5 / math.tan(math.radians(59))) / 50
+    assert right_value(task, values) == pytest.approx(expected)
+    assert wrong_value(task, values) == pytest.approx(expected)

@@ -1,9 +1,11 @@
 """Trying a set out before it is handed out."""
 
+import numpy as np
 import pytest
 
 from drillpoint.course.exercise_file import load_set
 from drillpoint.course.lint import lint
+from drillpoint.course.lint_plan import _plans
 
 from .conftest import EXERCISES
 
@@ -111,7 +113,7 @@ def test_points_at_the_line(tmp_path, case):
 def test_a_let_number_without_a_unit(tmp_path):
     path = tmp_path / "small.toml"
     text = TASK.replace("decimals = 2", 'decimals = 2\nlet = { half = "point_angle/2" }')
-    for shown, count in (("{half}.", 1), ("{half}°.", 0), ("{half} degrees.", 0)):
+    for shown, count in (("{half}.", 1), ("{half}°.", 0), ("{half} degrees.", 0), ("{half} s.", 0)):
         path.write_text(text.replace("(included).", f"(included), half of it {shown}"), encoding="utf-8")
         assert sum("printed without a unit" in line for line in lint(load_set(path), 30)) == count
 
@@ -189,3 +191,11 @@ def test_a_plan_is_tried_out(tmp_path, old, new, marker, says):
     else:
         line = PLAN[: PLAN.index(marker)].count("\n") + 1
         assert any(says in remark and remark.startswith(f"line {line}, ") for remark in found), found
+
+
+def test_the_plans_that_are_tried_move_every_box_for_itself():
+    (task,) = (task for task in load_set("choosing-a-point").tasks if task.id == "plan-a-pin")
+    columns = np.array([list(plan.values()) for plan in _plans(task)]).T
+    assert len(columns) == 3
+    apart = np.corrcoef(columns)[~np.eye(3, dtype=bool)]
+    assert abs(apart).max() < 0.5
