@@ -108,8 +108,7 @@ def _words() -> list[Sentence]:
             f"A drill lies across a steel rule, which has 64ths of an inch ({MM_PER_INCH:g} mm to the inch) above and "
             "half millimetres below. One side of the drill is at the zero. "
         ),
-        Sentence(
-            "The other stands at {diameter}, or {parts} of the 64ths.", "diameter",
-            "Where the other stands is not told.",
-        ),
-    ]  # fmt: skip
+        # Counting the lines is what the eye does here; what they make is the reader's to work out.
+        Sentence("The other stands at {parts} of the 64ths"),
+        Sentence(", which is {diameter}.", "diameter", "; what that makes is not told."),
+    ]
