@@ -41,7 +41,9 @@ class Slider:
 
 @frozen
 class Explorer:
-    """An explorer. relations: worked out in this order. worked: those whose line is shown. summary: the status line.
+    """An explorer. relations: worked out in this order. worked: those whose line is shown.
+
+    summary: the status line, which may also tell the numbers that only its drawings have.
 
     fixed: quantities that the drawings need and that no slider moves.
     """

@@ -18,10 +18,12 @@ REGRIND = Explorer(
     ),
     relations=("stock_for_wear_land",),
     worked=("stock_for_wear_land",),
-    table=("diameter", "point_angle", "new_point_angle", "wear_land", "lip_relief", "stock", "chip_depth"),
+    table=("diameter", "point_angle", "new_point_angle", "wear_land", "lip_relief", "chip_depth"),
     scenes=("regrind",),
     summary=(
-        Sentence("From {point_angle} to {new_point_angle}. A wear land of {wear_land} alone asks for {stock}; "),
-        Sentence("the drawing tells what comes off tip and corners, and for which fault."),
+        Sentence("From {point_angle} to {new_point_angle}. Off the corners come {at_corner}: "),
+        Sentence("", judged="cause", low=0.5, high=1.5, below="nothing asks for more", within="the wear land decides"),
+        Sentence("", judged="cause", low=1.5, high=2.5, within="the chip decides", above="the sharper point decides"),
+        Sentence(". Off the tip come {at_tip}."),
     ),
 )

@@ -75,11 +75,11 @@ function makeDrawing(scene) {
     setText(barText, written);
   }
 
-  // given: the coordinates, where they are not worked out here.
+  // given: the coordinates, where they are not worked out here. Returns the numbers that only this drawing has.
   function update(known, units, mark, given) {
     const coordinates = given ?? scene.coordinates(known);
-    const values = { ...known };
-    for (const { name, place } of scene.numbers ?? []) values[name] = coordinates[place];
+    const own = Object.fromEntries((scene.numbers ?? []).map(({ name, place }) => [name, coordinates[place]]));
+    const values = { ...known, ...own };
     scene.shapes.forEach((shape, i) => {
       const element = elements[i];
       const shown = !("when" in shape) || coordinates[shape.when] > 0;
@@ -95,6 +95,7 @@ function makeDrawing(scene) {
     const said = mark + describe(scene.words, values, units, likes);
     setText(description, said);
     setAttribute(root, "aria-label", said);
+    return { own, likes };
   }
 
   // The outline of another drill, dashed and lighter, under this one's lines; `other` is null to take it away.

@@ -120,7 +120,7 @@ function mount(root, config, start, told, send) {
     const said = marked || (pythonRefused && "Last possible drill. ");
     for (const control of controls) control.update(rewrite);
     rewrite = false;
-    showing.update(drawn, units, said);
+    const { own, likes } = showing.update(drawn, units, said);
     holding.update(units);
     table.update(values, units, holding.values());
     worked.update(values, units);
@@ -129,7 +129,7 @@ function mount(root, config, start, told, send) {
     setText(mark, said.trim());
     root.classList.toggle("impossible", !!said);
     const problem = refused || pythonRefused;
-    status.say({ problem, failure: "", summary: describe(config.summary, values, units) }, !!problem);
+    status.say({ problem, failure: "", summary: describe(config.summary, { ...values, ...own }, units, likes) }, !!problem);
   }
 
   if (stuck && config.computed.length === config.scenes.length) {

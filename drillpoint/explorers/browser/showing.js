@@ -24,11 +24,17 @@ function makeShowing(config) {
     }
   }
 
+  // Returns the numbers that only the drawings have, and what each is written like.
   function update(values, units, mark) {
+    const found = { own: {}, likes: {} };
     for (const { drawing, answer } of places) {
       if (!drawing) continue;
-      drawing.update(answer ? { ...values, ...answer.values } : values, units, mark, answer?.coordinates);
+      const known = answer ? { ...values, ...answer.values } : values;
+      const shown = drawing.update(known, units, mark, answer?.coordinates);
+      Object.assign(found.own, shown.own);
+      Object.assign(found.likes, shown.likes);
     }
+    return found;
   }
 
   // held: null, or {values, answers} of another drill.
