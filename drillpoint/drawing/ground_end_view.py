@@ -54,9 +54,11 @@ def lay(sheet: Sheet, point: GroundPoint) -> tuple[Mapping[str, float], Bar | No
     bowed = abs(bow) - STRAIGHT * inspected.diameter
     sheet.circle("flute", CENTRE, RADIUS)
     sheet.circle("swept", CENTRE, RADIUS)
-    outline = seen.line(*_outline(point))
+    around = _outline(point)
+    outline = seen.line(*around)
     sheet.path("flank", [*outline, "Z"])
     sheet.path("edge", [*outline, "Z"])
+    _facets(sheet, seen, around)
     sheet.centre_cross(CENTRE, RADIUS + 12)
     first = _lip(point, 1)
     second = (-first[0], -first[1]) if point.is_alike else _lip(point, 2)
@@ -130,6 +132,15 @@ def _chisel(point: GroundPoint) -> tuple[Array, Array]:
 
     trace = point.chisel.trace(np.linspace(0.0, 1.0, 13))
     return trace[:, 0], trace[:, 1]
+
+
+def _facets(sheet: Sheet, seen: _View, around: tuple[Array, Array]) -> None:
+    from drillpoint.drawing.facet_edges import facet_edges
+
+    lines = list(facet_edges(seen.point, around))
+    for ends in lines:
+        sheet.line("edge", *seen.points(*ends))
+    sheet.number("facet_lines", len(lines), like="web_ratio")
 
 
 def _dimensions(sheet: Sheet, seen: _View, corner: Point) -> tuple[Point, Point]:
@@ -226,6 +237,7 @@ def _words() -> list[Sentence]:
             " Lip 2 is hollow: half way along it lies {bow_size} behind a straight line.", "",
             " Lip 2 bulges: half way along it stands {bow_size} ahead of a straight line.",
         ),
+        Sentence("", "", "", "facet_lines", 0, 0.5, "", "", " Two facets lie behind a lip, with an edge between them."),
     ]  # fmt: skip
 
 
