@@ -86,9 +86,7 @@ class Asked:
         """The question as HTML: title, text, drawing if there is one, and what to give."""
         question = self.question
         parts = [f"<strong>{html.escape(question.task.title)}</strong>", html.escape(question.text)]
-        for picture in pictures_of(question):
-            alt = html.escape(picture.alt, quote=True)
-            parts.append(f'<span role="img" aria-label="{alt}">{picture.svg}</span>')
+        parts += [picture.html for picture in pictures_of(question)]
         for box in question.boxes:
             if box.text:
                 parts.append(html.escape(f"{box.label}: {box.text}"))
