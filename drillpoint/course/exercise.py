@@ -103,11 +103,15 @@ class Requirement:
 
 @frozen
 class Diagnosis:
-    """A drill that is ground wrong on purpose: which faults it may have, and which readings are printed."""
+    """A drill that is ground wrong on purpose: which faults it may have, and which readings are printed.
+
+    flanks: the sound points it may be made of, by keyword.
+    """
 
     faults: tuple[str, ...]
     readings: tuple[str, ...]
     cure: bool = False
+    flanks: tuple[str, ...] = ()
 
 
 @frozen

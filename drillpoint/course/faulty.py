@@ -1,6 +1,6 @@
 """Drills that are ground wrong on purpose, for tasks that ask what is wrong.
 
-Each is ground from planes on an otherwise sound 135° point, and inspected. What is wrong with it is what the diagnosis
+Each is an otherwise sound point of one of several kinds, and is inspected. What is wrong with it is what the diagnosis
 finds from the printed readings alone; a drill of which that is not the fault it was ground for is not handed out.
 """
 
@@ -12,38 +12,36 @@ from typing import TYPE_CHECKING, Any
 
 from attrs import field, frozen
 
+from drillpoint.course.sound_points import SOUND_POINTS, WEB_SHARE, SoundPoint
 from drillpoint.errors import DrillpointError
 from drillpoint.quantities import QUANTITIES
 
 if TYPE_CHECKING:
     from drillpoint.ground import GroundPoint, Readings
 
-WANTED_ANGLE = 135.0
-FAULT, AMOUNT = "fault", "amount"
-DRAWN_HERE = (FAULT, AMOUNT)
-"""Names of what is drawn for each student beside the givens: which fault, and how far it goes."""
+FAULT, AMOUNT, FLANK = "fault", "amount", "flank"
+DRAWN_HERE = (FAULT, AMOUNT, FLANK)
+"""Names of what is drawn for each student beside the givens: which fault, how far it goes, on which sound point."""
 SOUND = "sound"
 SOUND_NAME = "nothing: the point is sound"
 SOUND_CURE = "Nothing: leave the point as it is."
-_SOUND_RELIEF = 19.2
-_WEB_SHARE = 0.15
 # Decimals in which a reading is printed where those of its quantity would say more than a shop can read.
 _DECIMALS = {"lip_relief_1": 1, "lip_relief_2": 1, "chisel_edge_angle": 0, "heel_clearance": 0}
 
 Grind = Mapping[str, float]
-# How a fault is ground, from how far it goes (0 to 1): what changes on both flanks, on the second one, on the drill.
-# Lengths grow with the diameter, as they do in a shop.
-_GROUND: Mapping[str, Callable[[float, float], tuple[Grind, Grind, Grind]]] = {
-    SOUND: lambda far, diameter: ({}, {}, {}),
-    "unequal_angles": lambda far, diameter: ({}, {"point_angle": WANTED_ANGLE + 2.0 + 4.0 * far}, {}),
-    "unequal_lips": lambda far, diameter: ({}, {"flank_height": (0.015 + 0.02 * far) * diameter}, {}),
-    "too_little_relief": lambda far, diameter: ({"lip_relief": 2.0 + 5.0 * far}, {}, {}),
-    "negative_relief": lambda far, diameter: ({"lip_relief": -2.0 - 6.0 * far}, {}, {}),
-    "too_much_relief": lambda far, diameter: ({"lip_relief": 28.0 + 7.0 * far}, {}, {}),
-    "unequal_relief": lambda far, diameter: ({}, {"lip_relief": _SOUND_RELIEF + 2.6 + 1.6 * far}, {}),
-    "wrong_point_angle": lambda far, diameter: ({"point_angle": WANTED_ANGLE + 5.0 + 4.0 * far}, {}, {}),
-    "thick_web": lambda far, diameter: ({}, {}, {"web": (0.20 + 0.05 * far) * diameter}),
-    "web_off_centre": lambda far, diameter: ({}, {}, {"web_offset": (0.015 + 0.012 * far) * diameter}),
+# How a fault is ground, from how far it goes (0 to 1), the diameter and the sound point: what changes on both flanks,
+# on the second one, on the drill. Lengths grow with the diameter, as they do in a shop.
+_GROUND: Mapping[str, Callable[[float, float, SoundPoint], tuple[Grind, Grind, Grind]]] = {
+    SOUND: lambda far, diameter, sound: ({}, {}, {}),
+    "unequal_angles": lambda far, diameter, sound: ({}, {"point_angle": sound.point_angle + 2.0 + 4.0 * far}, {}),
+    "unequal_lips": lambda far, diameter, sound: ({}, {"flank_height": (0.015 + 0.02 * far) * diameter}, {}),
+    "too_little_relief": lambda far, diameter, sound: ({"lip_relief": 2.0 + 5.0 * far}, {}, {}),
+    "negative_relief": lambda far, diameter, sound: ({"lip_relief": -2.0 - 6.0 * far}, {}, {}),
+    "too_much_relief": lambda far, diameter, sound: ({"lip_relief": 28.0 + 7.0 * far}, {}, {}),
+    "unequal_relief": lambda far, diameter, sound: ({}, {"lip_relief": sound.lip_relief + 2.6 + 1.6 * far}, {}),
+    "wrong_point_angle": lambda far, diameter, sound: ({"point_angle": sound.point_angle + 5.0 + 4.0 * far}, {}, {}),
+    "thick_web": lambda far, diameter, sound: ({}, {}, {"web": (0.20 + 0.05 * far) * diameter}),
+    "web_off_centre": lambda far, diameter, sound: ({}, {}, {"web_offset": (0.015 + 0.012 * far) * diameter}),
 }
 KNOWN_FAULTS = tuple(_GROUND)
 
@@ -54,30 +52,34 @@ class FaultyDrill:
 
     point: GroundPoint = field(repr=False)
     fault: str
+    sound: SoundPoint
+    """What was to be ground."""
     printed: tuple[tuple[str, str], ...]
     """The term of each reading and its value with the unit."""
 
 
 @lru_cache(maxsize=2048)
-def drill_with(fault: str, far: float, diameter: float, readings: tuple[str, ...]) -> FaultyDrill | str:
-    """Grind a drill with this fault and read it; a sentence where its readings do not show just this fault."""
-    from drillpoint.ground import Flute, GroundPoint, Limits, PlaneFlank, Readings, find_faults
+def drill_with(
+    fault: str, far: float, diameter: float, readings: tuple[str, ...], flank: str = "plane"
+) -> FaultyDrill | str:
+    """Grind a drill with this fault and read it; a sentence where its readings do not show just this fault.
 
-    both, second, drill = _GROUND[fault](far, diameter)
-    first = {"point_angle": WANTED_ANGLE, "lip_relief": _SOUND_RELIEF, **both}
-    flute: dict[str, Any] = {"web": round(_WEB_SHARE * diameter, 3), **drill}
-    point = GroundPoint(
-        Flute(diameter=diameter, point_angle=WANTED_ANGLE, **flute),
-        PlaneFlank(**first),
-        PlaneFlank(**{**first, **second}),
-    )
-    exact = Readings.of(point.inspect())
+    flank: of which of `SOUND_POINTS` it is made.
+    """
+    from drillpoint.ground import Limits, Readings, find_faults
+
+    sound = SOUND_POINTS[flank]
+    try:
+        point = _wrong_on_purpose(fault, far, diameter, sound)
+        exact = Readings.of(point.inspect())
+    except DrillpointError as error:
+        return f"{sound.says} cannot be ground with {fault}: {str(error).splitlines()[0]}"
     taken = {name: _printed_value(name, exact) for name in ("diameter", *readings)}
     errors = {name: 0.5 * 10.0 ** -_decimals(name) for name in taken}
     higher = exact.higher_lip if taken.get("lip_height_difference") else None
     read: dict[str, Any] = {**taken, "higher_lip": higher, "reading_errors": errors}
     try:
-        report = find_faults(Readings(**read), limits=Limits(point_angle=WANTED_ANGLE))
+        report = find_faults(Readings(**read), limits=Limits(point_angle=sound.point_angle))
     except DrillpointError as error:
         return str(error).splitlines()[0]
     causes = [found.key for found in report.faults if not found.follows_from]
@@ -89,7 +91,20 @@ def drill_with(fault: str, far: float, diameter: float, readings: tuple[str, ...
     printed = [(QUANTITIES[name].term, QUANTITIES[name].show(value, _decimals(name))) for name, value in taken.items()]
     if higher:
         printed.append(("lip that stands nearer to the tip at its corner", str(higher)))
-    return FaultyDrill(point, fault, tuple(printed))
+    return FaultyDrill(point, fault, sound, tuple(printed))
+
+
+def _wrong_on_purpose(fault: str, far: float, diameter: float, sound: SoundPoint) -> GroundPoint:
+    from drillpoint.ground import Flute, GroundPoint
+
+    both, second, drill = _GROUND[fault](far, diameter, sound)
+    first = {"point_angle": sound.point_angle, "lip_relief": sound.lip_relief, "flank_height": 0.0, **both}
+    flute: dict[str, Any] = {"web": round(WEB_SHARE * diameter, 3), **drill}
+    return GroundPoint(
+        Flute(diameter=diameter, point_angle=sound.point_angle, **flute),
+        sound.flank(diameter, **first),
+        sound.flank(diameter, **{**first, **second}),
+    )
 
 
 def fault_options(

@@ -9,11 +9,12 @@ from attrs import evolve
 
 from drillpoint.course.entries import Place, check_keys, entry, identifier, list_of_texts, one_of
 from drillpoint.course.exercise import Criterion, Diagnosis, Entered, Given, GivenValue, Requirement, Statement, Task
-from drillpoint.course.faulty import AMOUNT, FAULT, KNOWN_FAULTS, readable
+from drillpoint.course.faulty import AMOUNT, FAULT, FLANK, KNOWN_FAULTS, readable
 from drillpoint.course.formula import read_formula
 from drillpoint.course.given_file import check_unit
 from drillpoint.course.planning import taken_by_rule
 from drillpoint.course.reading import ReadingError
+from drillpoint.course.sound_points import SOUND_POINTS
 from drillpoint.errors import DrillpointError, InstructorError
 from drillpoint.quantities import QUANTITIES
 from drillpoint.relations import BOOK
@@ -115,16 +116,22 @@ def diagnosis_from(raw: Mapping[str, Any], task: Task, where: Place) -> Diagnosi
         raise InstructorError(f'{where}: readings is missing; it lists what is printed, such as "lip_length_1"')
     if _names(task) != ("diameter",):
         raise InstructorError(f"{where.at('givens')}: a drill to diagnose has one given, diameter")
-    return Diagnosis(faults, tuple(r for r in readings if r != "diameter"), entry(raw, "cure", bool, where, False))
+    flanks = list_of_texts(raw, "flanks", where) or tuple(SOUND_POINTS)
+    for flank in flanks:
+        one_of(SOUND_POINTS, flank, "flank", where, "flanks")
+    asks_cure = entry(raw, "cure", bool, where, False)
+    return Diagnosis(faults, tuple(r for r in readings if r != "diameter"), asks_cure, tuple(dict.fromkeys(flanks)))
 
 
 def drawn_with(task: Task) -> Task:
-    """The same task with what is drawn beside its givens (which fault, how far it goes) and with its questions."""
+    """The same task with what is drawn beside its givens (fault, how far it goes, flanks) and with its questions."""
     if task.diagnosis is None:
         return task
     faults = tuple(GivenValue(float(n), fault) for n, fault in enumerate(task.diagnosis.faults))
     amounts = tuple(GivenValue(n / (_AMOUNTS - 1), "") for n in range(_AMOUNTS))
-    drawn = (Given(FAULT, faults, shown_only=True), Given(AMOUNT, amounts, shown_only=True))
+    flanks = tuple(GivenValue(float(n), flank) for n, flank in enumerate(task.diagnosis.flanks))
+    named = ((FAULT, faults), (AMOUNT, amounts), (FLANK, flanks))
+    drawn = tuple(Given(name, values, shown_only=True) for name, values in named)
     fault = evolve(task, id=FAULT, kind="choice", title="", text="What is wrong with this drill?", hints=())
     cure = evolve(fault, id="cure", text="What do you grind?")
     asked = [fault, cure] if task.diagnosis.cure else [fault]

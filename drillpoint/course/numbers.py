@@ -10,7 +10,7 @@ from attrs import frozen
 
 from drillpoint.course.computing import right_value, wrong_value
 from drillpoint.course.exercise import GivenValue, Task
-from drillpoint.course.faulty import AMOUNT, FAULT, FaultyDrill, drill_with, fault_options
+from drillpoint.course.faulty import AMOUNT, FAULT, FLANK, FaultyDrill, drill_with, fault_options
 from drillpoint.course.filling import filled
 from drillpoint.course.formula import read_formula, same_values, sample_points
 from drillpoint.course.planning import example_of, held_against
@@ -155,7 +155,11 @@ def _diagnosed(task: Task, givens: Mapping[str, GivenValue]) -> Numbers | Unfit:
     if task.diagnosis is None:
         raise TypeError(f"task {task.id} has no drill to diagnose")
     drill = drill_with(
-        givens[FAULT].shown, givens[AMOUNT].value, givens["diameter"].value, tuple(task.diagnosis.readings)
+        givens[FAULT].shown,
+        givens[AMOUNT].value,
+        givens["diameter"].value,
+        tuple(task.diagnosis.readings),
+        givens[FLANK].shown,
     )
     if isinstance(drill, str):
         return Unfit(drill)

@@ -43,7 +43,7 @@ ENTRIES: Mapping[str, set[str]] = {
     "parts": _COMMON | {"parts"},
     "settings": _COMMON | {"enter", "requirements", "explorer"},
     "plan": _COMMON | {"enter", "requirements", "decide"},
-    "diagnose": _COMMON | {"faults", "readings", "cure"},
+    "diagnose": _COMMON | {"faults", "readings", "cure", "flanks"},
     "open": _COMMON | {"rubric"},
 }
 PART_ENTRIES = _ONE_ANSWER | {"id", "kind", "text", "hints", "points", "carry", "takes", "at_least", "at_most"}

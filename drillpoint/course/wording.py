@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from drillpoint.course.computing import taken_by
 from drillpoint.course.exercise import Entered, Task
-from drillpoint.course.faulty import WANTED_ANGLE, about_fault
+from drillpoint.course.faulty import about_fault
 from drillpoint.course.filling import filled
 from drillpoint.course.numbers import Numbers
 from drillpoint.course.planning import held_against
@@ -30,8 +30,9 @@ def text_of(task: Task, numbers: Numbers) -> str:
     if numbers.drill is None:
         return text
     readings = "; ".join(f"{term} {shown}" for term, shown in numbers.drill.printed)
-    wanted = QUANTITIES["point_angle"].show(WANTED_ANGLE)
-    return f"{text} Asked for was a point angle of {wanted} (included). Read were: {readings}."
+    sound = numbers.drill.sound
+    wanted = f"{sound.says}, and a point angle of {QUANTITIES['point_angle'].show(sound.point_angle)} (included)"
+    return f"{text} Asked for were {wanted}. Read were: {readings}."
 
 
 def asks_for(task: Task, numbers: Numbers) -> str:
