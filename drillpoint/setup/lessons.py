@@ -4,8 +4,8 @@ A small file beside the copies remembers the digest of what was copied. A copy t
 follows the lesson; any other copy is the learner's work, and a newer lesson is put beside it, once. Deleting a copy
 brings the lesson back as published.
 
-The book of relations is copied along, as its pages lie in the project, so that the links of the lessons lead somewhere:
-only the learner's folder is served.
+The book of relations and the page on the ground point come along, laid out as in the project, so that the links of the
+lessons lead somewhere: only the learner's folder is served.
 """
 
 import contextlib
@@ -21,8 +21,8 @@ from drillpoint.setup.trouble import explain
 
 _IGNORED = {".ipynb_checkpoints", "__pycache__"}
 _REMEMBERED = "copies.json"
-_BOOK = "docs/relations"
-_LINK, _LINK_IN_COPY = b"](../" + _BOOK.encode(), b"](" + _BOOK.encode()
+_BOOK = ("docs/relations.md", "docs/relations/*", "docs/ground-point.md")
+_LINK, _LINK_IN_COPY = b"](../docs/", b"](docs/"
 
 
 @dataclass(frozen=True)
@@ -73,7 +73,7 @@ def _files(places: Places) -> Iterator[tuple[Path, str]]:
         name = path.relative_to(places.lessons)
         if path.is_file() and not _IGNORED & set(name.parts):
             yield path, name.as_posix()
-    for path in sorted((*places.project.glob(f"{_BOOK}.md"), *places.project.glob(f"{_BOOK}/*"))):
+    for path in sorted(path for pages in _BOOK for path in places.project.glob(pages)):
         yield path, path.relative_to(places.project).as_posix()
 
 

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import json
 import re
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
 
 from drillpoint.course.exercise_file import load_set
 from drillpoint.course.lint import lint
 from drillpoint.course.practice import judge, practice_question
+from drillpoint.setup.lessons import copy
+from drillpoint.setup.places import Places
 from tests.notebooks.lessons import IN_ORDER, asked, number_of, questions, set_of, tasks_of, typed
 from tests.notebooks.prose import (
     LESSONS,
@@ -92,11 +96,20 @@ def test_what_would_be_lost_is_noticed() -> None:
     assert len(lost_without_a_kernel(bad)) == 3
 
 
+@pytest.fixture(scope="module")
+def own(project: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The folder of a learner, as `open` makes it."""
+    folder = tmp_path_factory.mktemp("own")
+    copy(Places(project=project, folder=folder, installed=False))
+    return folder
+
+
 @EVERY
-def test_its_links_lead_to_pages_that_are_there(lesson: str) -> None:
-    text = "\n".join(source(cell) for cell in cells(lesson) if cell["cell_type"] == "markdown")
-    links = re.findall(r"\]\(([^)#]+)(?:#[^)]*)?\)", text)
-    assert [link for link in links if not (LESSONS / link).is_file()] == []
+def test_its_links_lead_to_pages_in_the_project_and_in_the_folder_of_the_learner(lesson: str, own: Path) -> None:
+    for folder in (LESSONS, own):
+        text = (folder / lesson).read_text(encoding="utf-8")
+        links = re.findall(r"\]\(([^)#]+)(?:#[^)]*)?\)", "".join(map(source, json.loads(text)["cells"])))
+        assert [link for link in links if not (folder / link).is_file()] == []
 
 
 @EVERY
