@@ -72,8 +72,8 @@ def drill_with(
     try:
         point = _wrong_on_purpose(fault, far, diameter, sound)
         exact = Readings.of(point.inspect())
-    except DrillpointError as error:
-        return f"{sound.says} cannot be ground with {fault}: {str(error).splitlines()[0]}"
+    except DrillpointError:
+        return f"{sound.says} cannot be ground with {fault}"
     taken = {name: _printed_value(name, exact) for name in ("diameter", *readings)}
     errors = {name: 0.5 * 10.0 ** -_decimals(name) for name in taken}
     higher = exact.higher_lip if taken.get("lip_height_difference") else None
