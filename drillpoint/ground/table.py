@@ -7,7 +7,8 @@ from html import escape
 
 from attrs import frozen
 
-_LEFT, _CELL = "text-align:left", "text-align:right;padding-left:1.5em"
+_LEFT, _HEAD = "text-align:left", "text-align:right;padding-left:1.5em"
+_CELL = f"{_HEAD};white-space:nowrap"
 
 
 @frozen
@@ -22,7 +23,10 @@ class Table:
     @property
     def html(self) -> str:
         """The table of a notebook, with its title over it."""
-        heads = "".join(f'<th scope="col" style="{self._style(n)}">{escape(h)}</th>' for n, h in enumerate(self.heads))
+        sides = [_LEFT if n in self.wordy else _HEAD for n in range(len(self.heads))]
+        heads = "".join(
+            f'<th scope="col" style="{side}">{escape(h)}</th>' for side, h in zip(sides, self.heads, strict=True)
+        )
         body = "".join(f"<tr>{self._row(row)}</tr>" for row in self.rows)
         return (
             f'<table><caption style="{_LEFT}"><strong>{escape(self.title)}</strong></caption>'

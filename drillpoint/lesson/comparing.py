@@ -9,6 +9,7 @@ import numpy as np
 from drillpoint.ground import GroundPoint, Setup
 from drillpoint.ground.named import points_by_name
 from drillpoint.ground.record import written
+from drillpoint.ground.settings.setup_tables import LEVEL_AGAIN
 from drillpoint.ground.table import Table
 from drillpoint.lesson.blackboard import Board
 from drillpoint.quantities import quantity
@@ -29,6 +30,7 @@ def compare(**points: GroundPoint | Setup) -> Board:
     ground = points_by_name(points)
     columns = [_column(point) for point in ground.values()]
     terms = [quantity(name).term for name in _OF_THE_POINT]
+    terms[-1] = LEVEL_AGAIN
     terms[1:2] = [
         "lip relief at the corner",
         "lip relief at half the radius",

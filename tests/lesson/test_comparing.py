@@ -29,7 +29,7 @@ def test_it_tells_the_plane_from_the_cone() -> None:
     assert shown["fall square to the lip, at the corner"][0] == f"{square:.1f}°"
     assert shown["fall square to the lip, at the axis"][0] == f"{square:.1f}°"
     assert shown["chisel edge angle"][0] == "101.6°"
-    assert shown["heel clearance"] == ["40.5°", "never"]
+    assert shown["flank level with the corner again after"] == ["40.5°", "never"]
     # "At the axis the cone falls faster."
     assert float(shown["fall square to the lip, at the axis"][1].rstrip("°")) > square + 10
     for cell in (*shown["chisel edge length"], "one plane"):

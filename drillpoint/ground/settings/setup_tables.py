@@ -16,6 +16,8 @@ if TYPE_CHECKING:
     from drillpoint.ground.inspection import Inspection
     from drillpoint.ground.settings.setup import Setting, Setup
 
+LEVEL_AGAIN = "flank level with the corner again after"
+"""How the heel clearance is called where it may be "never"."""
 _FAMILIES = {
     "skewed_axis": "a cone whose axis passes beside the drill",
     "lip_on_cone": "a cone that has the lip as one of its straight lines",
@@ -38,7 +40,7 @@ def setup_tables(setup: Setup) -> tuple[Table, Table]:
 def family_table(setups: Sequence[Setup]) -> Table:
     """The members of a family below each other: their settings, and what tells them apart."""
     names = [s.quantity for s in _to_be_set(setups[0])]
-    heads = (*(q.term for q in names), "lip relief at half the radius", "heel clear for")
+    heads = (*(q.term for q in names), "lip relief at half the radius", LEVEL_AGAIN)
     rows = []
     for setup in setups:
         seen = setup.point.inspect()
@@ -78,7 +80,7 @@ def _comes_out(setup: Setup) -> list[tuple[str, str, str]]:
     return [
         *rows,
         ("lip relief at half the radius", "", _half_way(setup, seen)),
-        ("heel clear for", "", written("heel_clearance", seen.heel_clearance)),
+        (LEVEL_AGAIN, "", written("heel_clearance", seen.heel_clearance)),
     ]
 
 

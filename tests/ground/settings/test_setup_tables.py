@@ -33,7 +33,7 @@ def test_what_comes_out_is_what_the_inspection_reads(cone: Setup) -> None:
     seen = cone.point.inspect()
     rows = {row[0]: row[1:] for row in setup_tables(cone)[1].rows}
     assert rows["chisel edge angle (obtuse, at the axis)"] == ("125°", "125°")
-    assert rows["heel clear for"] == ("", f"{seen.heel_clearance:.1f}°")
+    assert rows["flank level with the corner again after"] == ("", f"{seen.heel_clearance:.1f}°")
     half_way = float(seen.lip_at(1, radii=np.array([2.5])).relief[0])
     assert rows["lip relief at half the radius"] == ("", f"{half_way:.1f}°")
 
