@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import html
 from collections.abc import Mapping
+from typing import Any
 
 from attrs import evolve, field, frozen
 
@@ -48,6 +49,9 @@ class Verdict:
         if self.error is not None:
             return f"This could not be read, so it does not count. {self.error}"
         return f"{self.message} (Read as {self.echo}.)" if self.echo else self.message
+
+    def _repr_pretty_(self, printer: Any, cycle: bool) -> None:  # noqa: ARG002 - as IPython calls it
+        printer.text(str(self))
 
     def _repr_html_(self) -> str:
         # A caret keeps its place only where all signs are equally wide.

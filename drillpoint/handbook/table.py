@@ -137,6 +137,9 @@ class RangeTable:
     def __str__(self) -> str:
         return view.entries(f"{self.title}: {self.says}", self._cells, self.verdict)
 
+    def _repr_pretty_(self, printer: Any, cycle: bool) -> None:  # noqa: ARG002 - as IPython calls it
+        printer.text(str(self))
+
     def _repr_html_(self) -> str:
         return view.as_html(f"{self.title}: {self.says}", self._cells, self.verdict)
 
@@ -192,6 +195,9 @@ class PrintedTable:
 
     def __str__(self) -> str:
         return view.columns(f"{self.title}: {self.says}", self._cells, self._below)
+
+    def _repr_pretty_(self, printer: Any, cycle: bool) -> None:  # noqa: ARG002 - as IPython calls it
+        printer.text(str(self))
 
     def _repr_html_(self) -> str:
         return view.as_html(f"{self.title}: {self.says}", self._cells, self._below)

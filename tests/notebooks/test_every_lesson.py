@@ -94,6 +94,8 @@ def test_its_saved_outputs_need_neither_kernel_nor_trust(lesson: str) -> None:
 def test_what_would_be_lost_is_noticed() -> None:
     bad = {"outputs": [{"data": {"text/plain": " ", "text/html": "<svg></svg><img src='x'>"}}]}
     assert len(lost_without_a_kernel(bad)) == 3
+    bare = {"outputs": [{"data": {"text/plain": "Row(low=3)"}}]}
+    assert lost_without_a_kernel(bare) == ["an object in place of words"]
 
 
 @pytest.fixture(scope="module")
