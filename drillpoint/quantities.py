@@ -109,7 +109,7 @@ def plain_number(value: float, decimals: int) -> str:
     return "0" if text in ("-0", "") else text
 
 
-_CHAPTERS = ("point", "rake", "forces", "hole", "regrind", "ground")
+_CHAPTERS = ("point", "rake", "forces", "hole", "regrind", "ground", "planning")
 
 
 def _span(ends: list[float], opened: str = "") -> Span:

@@ -23,11 +23,12 @@ MAY_IMPORT: dict[str, set[str]] = {
     "relations": {*VOCABULARY, "generated", "relation"},
     "ground": BOOK,
     "drawing": {*BOOK, "ground"},
+    "planning": {*BOOK, "ground"},
     "explorers": {*BOOK, "ground", "drawing"},
     "command": set(),
     # A task may ask what is wrong with a drill, so the course grinds drills wrong on purpose.
     "course": {*BOOK, "handbook", "ground", "drawing", "command"},
-    "lesson": {*BOOK, "handbook", "ground", "drawing", "explorers", "course", "command"},
+    "lesson": {*BOOK, "handbook", "ground", "planning", "drawing", "explorers", "course", "command"},
     "editions": {*BOOK, "ground", "drawing"},
     "setup": {"command"},
     "command_line": {"command", "setup", "course", "lesson"},

@@ -14,6 +14,7 @@ from hypothesis import strategies as st
 from drillpoint.errors import UnknownGiven
 from drillpoint.ground import STATED
 from drillpoint.ground.record import OF_EACH_LIP, OF_THE_POINT
+from drillpoint.planning import STATED as PLANNED
 from drillpoint.quantities import QUANTITIES, Quantity, Span, plain_number, quantity
 from drillpoint.relations import BOOK
 
@@ -36,7 +37,7 @@ def test_every_quantity_stands_in_one_chapter_only() -> None:
 
 def test_every_quantity_is_used_and_symbols_are_distinct() -> None:
     used = {q.name for relation in BOOK.values() for q in relation.quantities}
-    stated = {name for cls in STATED for name in inspect.signature(cls).parameters}
+    stated = {name for cls in (*STATED, *PLANNED) for name in inspect.signature(cls).parameters}
     read = {*OF_THE_POINT, *OF_EACH_LIP}
     assert used | ((stated | read) & set(QUANTITIES)) == set(QUANTITIES)
     assert len({q.symbol for q in QUANTITIES.values()}) == len(QUANTITIES)

@@ -3,11 +3,12 @@
 draw: a drawing. chart: a relation as curves. explore: a drawing with sliders. look: a ground point as a solid to turn.
 derive: a relation step by step from the drawing. work_out: a relation with the numbers put in. tabulate: a relation for
 several values of one given. how_sure: what reading errors make of a result. ask: a question to try. judge: check an
-answer in words. find: the relations that speak of some words. look_up: published figures, each with its source.
-point_paper: a sheet to print at true scale. Flute, the flanks, Notch and GroundPoint: to grind a point in numbers;
-conical_setup, plane_setup, nearest_setup, family_of_setups, effects and leeway: the wheel's setting for it; compare and
-chart_points: several points beside each other; Readings, Limits and find_faults: what is wrong with one. And every
-relation of the book under its own name, such as `lip_length`.
+answer in words. find: the relations that speak of some words. governing_stock: which of several faults decides.
+look_up: published figures, each with its source. point_paper: a sheet to print at true scale. Flute, the flanks, Notch
+and GroundPoint: to grind a point in numbers; conical_setup, plane_setup, nearest_setup, family_of_setups, effects and
+leeway: the wheel's setting for it; compare and chart_points: several points beside each other; Readings, Limits and
+find_faults: what is wrong with one; plan_regrind and Shop: what to do with a used drill. And every relation of the book
+under its own name, such as `lip_length`.
 
 Each name is fetched from its own room when it is first asked for, so that importing this module alone loads nothing.
 """
@@ -31,11 +32,14 @@ _HOMES = {
     "draw": "drillpoint.drawing",
     "explore": "drillpoint.explorers",
     "find": "drillpoint.relations",
+    "governing_stock": "drillpoint.relations",
     "how_sure": "drillpoint.lesson.sureness",
     "judge": "drillpoint.course",
     "look": "drillpoint.explorers",
     "look_up": "drillpoint.handbook",
+    "plan_regrind": "drillpoint.planning",
     "point_paper": "drillpoint.drawing",
+    "Shop": "drillpoint.planning",
     "tabulate": "drillpoint.lesson.blackboard",
     "work_out": "drillpoint.lesson.blackboard",
 }

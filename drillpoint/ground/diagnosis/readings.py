@@ -68,11 +68,21 @@ def worked_out(relation: Callable[..., float], *measured: Measured) -> Measured:
 
 
 @cache
+def _tools() -> tuple[Mapping[str, Any], ...]:
+    text = resources.files("drillpoint.ground.diagnosis").joinpath("reading_errors.toml").read_text(encoding="utf-8")
+    return tuple(tomllib.loads(text)["tool"])
+
+
+@cache
 def usual_errors() -> Mapping[str, float]:
     """How far each reading may be off with the tool it is usually read with; common practice."""
-    text = resources.files("drillpoint.ground.diagnosis").joinpath("reading_errors.toml").read_text(encoding="utf-8")
-    rows = tomllib.loads(text)["tool"]
-    return MappingProxyType({name: float(row["error"]) for row in rows for name in row["readings"]})
+    return MappingProxyType({name: float(row["error"]) for row in _tools() for name in row["readings"]})
+
+
+@cache
+def usual_tools() -> Mapping[str, str]:
+    """The tool each reading is usually read with; common practice."""
+    return MappingProxyType({name: str(row["tool"]) for row in _tools() for name in row["readings"]})
 
 
 def _checked_errors(errors: Mapping[str, float]) -> Mapping[str, float]:
