@@ -10,6 +10,7 @@ from drillpoint.lesson.blackboard import Board, capital, relation_called
 from drillpoint.quantities import Quantity, plain_number, quantity, unit_suffix
 from drillpoint.relation import Relation
 
+_ALIKE = 0.9  # of the largest share; where two come so near, neither matters most
 _HEADS = ("reading", "its ±", "makes in the result")
 
 
@@ -28,7 +29,8 @@ def how_sure(relation: Relation | str, **readings: float | Sequence[float]) -> B
     rows = [(_read(name, readings[name]), _part(shown.result, share)) for name, share in sure.shares.items()]
     heading = f"{capital(shown.result.term)}: {sure}"
     below = f"If every reading is out the worst way at once: ± {_part(shown.result, sure.at_most)}."
-    if len(rows) > 1:
+    largest = max(sure.shares.values())
+    if len(rows) > 1 and sum(share > _ALIKE * largest for share in sure.shares.values()) == 1:
         below += f" What matters most is the {quantity(sure.main_share).term}."
     body = "".join(
         f"<tr>{''.join(f'<td>{html.escape(cell)}</td>' for cell in (*read, part))}</tr>" for read, part in rows

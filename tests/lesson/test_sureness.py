@@ -7,7 +7,7 @@ import pytest
 
 from drillpoint.errors import LearnerError
 from drillpoint.lesson.sureness import how_sure
-from drillpoint.relations import chisel_edge_length, web_ratio
+from drillpoint.relations import chisel_edge_length, take_off_correction, web_ratio
 
 PSI, W = math.radians(125), 1.5
 
@@ -41,6 +41,11 @@ def test_a_reading_without_brackets_is_exact_and_not_told() -> None:
         "web thickness 1.5 mm, ± 0.25 mm: makes 0.025",
         "If every reading is out the worst way at once: ± 0.025.",
     ]
+
+
+def test_of_two_alike_none_matters_most() -> None:
+    board = how_sure(take_off_correction, stock=0.5, length_before=(120.4, 0.02), length_after=(119.95, 0.02))
+    assert "worst way at once: ± 0.04 mm." in board.text and "matters most" not in board.text
 
 
 def test_it_refuses_readings_without_any_error() -> None:
