@@ -22,5 +22,18 @@ SHORTENING = Explorer(
     scenes=("web_along_flute",),
     # The end views show no point angle; along the flute a usual one is drawn.
     fixed={"point_angle": 118.0},
-    summary=(Sentence("Web {web} at first, {web_after_shortening} with {length_removed} ground off."),),
+    summary=(
+        Sentence(
+            "With {length_removed} ground off the web has grown from {web} to {web_after_shortening}, the chisel "
+        ),
+        Sentence("edge from {chisel_edge_length} to {chisel_edge_now}. "),
+        Sentence(
+            "",
+            judged="over_the_limit",
+            low=-1e9,
+            high=-1e-9,
+            within="No thinning yet: it is due with {due} ground off in all.",
+            above="Thinning is due.",
+        ),
+    ),
 )
