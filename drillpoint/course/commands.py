@@ -121,6 +121,22 @@ def _paper(options: argparse.Namespace) -> int:
     return 0
 
 
+def _inspection_sheet_arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", metavar="FILE.html", type=Path, help="the page to write; print it from a browser")
+    parser.add_argument("--sheet", metavar="PAPER", default="A4", help="A4 or Letter (A4)")
+    parser.add_argument("--units", metavar="UNITS", default="mm", help="mm or inch (mm)")
+
+
+def _inspection_sheet(options: argparse.Namespace) -> int:
+    from drillpoint.drawing import inspection_sheet
+
+    sheet = inspection_sheet(paper=options.sheet, units=options.units)
+    written = sheet.save(options.file)
+    print(sheet.alt)
+    print(f"The sheet is in {written}. Open it in a browser and print it; it is one page.")
+    return 0
+
+
 def politely(run: Callable[[argparse.Namespace], int]) -> Callable[[argparse.Namespace], int]:
     """Turn what an instructor can mend into one sentence and exit code 2."""
 
@@ -183,5 +199,12 @@ COMMANDS: tuple[Command, ...] = (
         _paper_arguments,
         politely(_paper),
         "point-paper.html --point-angle 118 --smallest 3 --largest 13",
+    ),
+    Command(
+        "inspection-sheet",
+        "write a blank inspection sheet to print: readings with their limits, faults, decision, signatures",
+        _inspection_sheet_arguments,
+        politely(_inspection_sheet),
+        "inspection-sheet.html --sheet Letter --units inch",
     ),
 )

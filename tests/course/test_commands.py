@@ -37,7 +37,9 @@ def mark(tmp_path, **changes):
 
 
 def test_names():
-    assert [command.name for command in COMMANDS] == ["hand-out", "mark", "check-set", "demo-class", "paper"]
+    assert [command.name for command in COMMANDS] == [
+        *("hand-out", "mark", "check-set", "demo-class", "paper", "inspection-sheet"),
+    ]
 
 
 def test_hand_out(tmp_path, capsys):
@@ -167,6 +169,16 @@ def test_paper_that_cannot_be(tmp_path, capsys, changes, says):
     assert run("paper", tmp_path / "p.html", *changes) == 2
     assert says in capsys.readouterr().err
     assert not (tmp_path / "p.html").exists()
+
+
+def test_inspection_sheet(tmp_path, capsys):
+    assert run("inspection-sheet", tmp_path / "sheet", "--sheet", "letter", "--units", "inch") == 0
+    said = capsys.readouterr().out
+    assert "a blank sheet for Letter paper, in inches" in said and "sheet.html" in said
+    assert "size: 215.9mm 279.4mm" in (tmp_path / "sheet.html").read_text(encoding="utf-8")
+    assert run("inspection-sheet", tmp_path / "no.html", "--units", "feet") == 2
+    assert "units='inch'" in capsys.readouterr().err
+    assert not (tmp_path / "no.html").exists()
 
 
 @pytest.mark.parametrize(

@@ -46,10 +46,16 @@ class Paper(Picture):
         target = Path(path)
         if target.suffix.lower() == ".svg":
             return Picture.save(self, target)
-        if target.suffix.lower() not in (".html", ".htm"):
-            target = target.with_name(target.name + ".html")
-        target.write_text(self.page, encoding="utf-8", newline="\n")
-        return target
+        return write_page(target, self.page)
+
+
+def write_page(path: str | Path, page: str) -> Path:
+    """Write a page to an .html file, with that ending added where it is missing, and return the path."""
+    target = Path(path)
+    if target.suffix.lower() not in (".html", ".htm"):
+        target = target.with_name(target.name + ".html")
+    target.write_text(page, encoding="utf-8", newline="\n")
+    return target
 
 
 def point_paper(
