@@ -9,6 +9,7 @@ from typing import Literal
 from attrs import frozen
 
 from drillpoint.ground.diagnosis.case import Case
+from drillpoint.ground.diagnosis.fault import Fault
 from drillpoint.ground.diagnosis.faults import Report
 from drillpoint.ground.diagnosis.readings import Measured, worked_out
 from drillpoint.planning.shop import Shop
@@ -94,6 +95,11 @@ def decided(
     return "re-point" if changed else "regrind", (*wanted, *thick)
 
 
+def at_the_flanks(fault: Fault) -> bool:
+    """Whether a fault is shown, stands for itself, and is cured where the flanks are ground."""
+    return fault.confidence == "shown" and not fault.follows_from and fault.kind.order not in _NOT_THE_FLANKS
+
+
 def _cannot(case: Case, wear: Wear, shop: Shop) -> Iterator[str]:
     """Why this shop cannot grind the drill."""
     diameter, angle = case.readings.diameter, case.limits.point_angle
@@ -129,7 +135,7 @@ def _why_ground(case: Case, wear: Wear, report: Report, shop: Shop) -> Iterator[
     if wear.chip_depth:
         yield f"A lip is chipped {length(wear.chip_depth)} deep."
     for fault in report.faults:
-        if fault.confidence != "shown" or fault.follows_from or fault.kind.order in _NOT_THE_FLANKS:
+        if not at_the_flanks(fault):
             continue
         if fault.key == "wrong_point_angle":
             wanted = quantity("point_angle").show(case.limits.point_angle)

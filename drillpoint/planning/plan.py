@@ -5,24 +5,29 @@ from __future__ import annotations
 import inspect
 from collections.abc import Iterator, Mapping
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from attrs import evolve, frozen
 
-from drillpoint.errors import MissingGiven, OutOfRange, UnknownGiven
-from drillpoint.ground import Limits, Readings, find_faults
+from drillpoint.errors import LearnerError, MissingGiven, OutOfRange, UnknownGiven
+from drillpoint.ground import GroundPoint, Limits, Readings, find_faults
 from drillpoint.ground.diagnosis.case import Case
+from drillpoint.ground.diagnosis.fault import Fault
 from drillpoint.ground.diagnosis.faults import Report
 from drillpoint.ground.diagnosis.readings import Measured, usual_errors
 from drillpoint.planning.cautions import cautions
-from drillpoint.planning.deciding import GROUND, SAYS, Decision, Flutes, decided, flutes, why_ground
+from drillpoint.planning.deciding import GROUND, SAYS, Decision, Flutes, at_the_flanks, decided, flutes, why_ground
 from drillpoint.planning.inspecting import Check, checks
 from drillpoint.planning.shop import Shop, UsualPoint, usual_choices, usual_points, wear_errors
 from drillpoint.planning.stocks import TakeOff, take_off
 from drillpoint.planning.used_drill import Job, Wear
 from drillpoint.planning.web_growth import WebGrowth, web_growth
 from drillpoint.planning.wheel import Wheel, set_up
+from drillpoint.planning.words import capital, length
 from drillpoint.quantities import nearest, quantity
+
+if TYPE_CHECKING:
+    from drillpoint.planning.writing import Excerpt
 
 
 @frozen(kw_only=True)
@@ -81,6 +86,31 @@ class RegrindPlan:
         Raises what `Readings` raises.
         """
         return find_faults(Readings(**{"diameter": self.diameter, **read}), limits=self.limits)
+
+    @property
+    def cures(self) -> tuple[str, ...]:
+        """What to grind for each fault that is shown and cured at the flanks, in the order of grinding."""
+        found = [f for f in self.report.faults if at_the_flanks(f) and f.key != "wrong_point_angle"]
+        return tuple(_cure(fault) for fault in sorted(found, key=lambda f: f.kind.order))
+
+    @property
+    def point(self) -> GroundPoint:
+        """The point as it comes out of the plan, on the flutes this drill has: to draw, to inspect, to look at.
+
+        Raises LearnerError where the plan grinds nothing.
+        """
+        if self.wheel is None or self.wheel.point is None:
+            raise LearnerError(f"this plan grinds no point ({self.decision}); only one that regrinds or re-points does")
+        return self.wheel.point
+
+    def only(self, *titles: str) -> Excerpt:
+        """Some parts of the plan by their titles, as in `plan.only("Why", "Stock")`.
+
+        Raises UnknownGiven with the nearest title for a part that there is none of.
+        """
+        from drillpoint.planning.writing import Excerpt
+
+        return Excerpt(self, titles)
 
     def save(self, path: str | Path, *, paper: str = "A4") -> Path:
         """Write the plan as one page to print, an .html file, and return its path. paper: "A4" or "Letter"."""
@@ -151,6 +181,13 @@ def plan_regrind(
         notes=tuple(_notes(readings, wear, job, new, decision, fluting)),
         report=report,
     )
+
+
+def _cure(fault: Fault) -> str:
+    """What to grind for a fault. What comes off the lips is told once for all faults; the heel has its own."""
+    if fault.stock is None or "heel" not in fault.stock_at:
+        return fault.kind.cure
+    return f"{fault.kind.cure} {capital(fault.stock_at)}: {length(float(fault.stock))}."
 
 
 def _sorted_out(read: Mapping[str, Any]) -> tuple[Readings, Wear, Job]:

@@ -18,10 +18,13 @@ _STRAIGHT = 0.005
 
 @frozen
 class Wheel:
-    """The set-up, with what to know about it. setup: None where there is none. notes: sentences."""
+    """The set-up, with what to know about it. setup: None where there is none. notes: sentences. point: what comes out
+    on this drill, whose flutes may have been made for another point; None where it cannot be ground.
+    """
 
     setup: Setup | None
     notes: tuple[str, ...]
+    point: GroundPoint | None = None
 
 
 def set_up(
@@ -42,8 +45,8 @@ def set_up(
         found, notes = none.nearest, (f"This is the nearest set-up there is: {none}.",)
     except CannotBeGround as reason:
         return Wheel(None, (f"There is no set-up: {reason}.",))
-    bowed = _on_this_drill(found, made_for) if abs(made_for - point_angle) > 1 else ()
-    return Wheel(found, (*notes, *found.notes, *bowed))
+    point = _on_this_drill(found, made_for)
+    return Wheel(found, (*notes, *found.notes, *_bowed(point, made_for)), point)
 
 
 def _edge_of_a_plane(setup: Setup, wanted: float) -> str:
@@ -54,14 +57,21 @@ def _edge_of_a_plane(setup: Setup, wanted: float) -> str:
     )
 
 
-def _on_this_drill(setup: Setup, made_for: float) -> tuple[str, ...]:
+def _on_this_drill(setup: Setup, made_for: float) -> GroundPoint | None:
     """What comes out on flutes that were made for another point: the lip is where the flank meets the flute."""
     try:
-        seen = GroundPoint(evolve(setup.flute, point_angle=made_for), setup.flank).inspect()
+        return GroundPoint(evolve(setup.flute, point_angle=made_for), setup.flank)
     except LearnerError:
+        return None
+
+
+def _bowed(point: GroundPoint | None, made_for: float) -> tuple[str, ...]:
+    """A sentence on lips that do not come out straight."""
+    if point is None:
         return ()
+    seen = point.inspect()
     bow = seen.lip_bow_1
-    if abs(bow) < _STRAIGHT * setup.flute.diameter:
+    if abs(bow) < _STRAIGHT * point.flute.diameter:
         return ()
     way = "hollow" if bow < 0 else "bulging"
     angle, by = quantity("point_angle").show, length(abs(bow))

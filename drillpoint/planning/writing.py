@@ -5,14 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterator
 from html import escape
 
-from attrs import frozen
+from attrs import field, frozen
 
+from drillpoint.errors import UnknownGiven
 from drillpoint.ground.table import Table
 from drillpoint.planning.plan import RegrindPlan
 from drillpoint.planning.words import capital, length
-from drillpoint.quantities import quantity
+from drillpoint.quantities import nearest, quantity
 
 BLANK = "________"
+_MANY = 100
+"""More regrinds than this are not counted: the web is thinned, or the drill lost, long before."""
 RECORD = ("wheel and setting of the fixture, as they were", "date, and who ground it")
 
 
@@ -23,6 +26,11 @@ class Section:
     title: str = ""
     lines: tuple[str, ...] = ()
     table: Table | None = None
+
+    @property
+    def name(self) -> str:
+        """What it is asked for by: its title, or that of its table."""
+        return self.title or (self.table.title if self.table else "")
 
 
 def sections(plan: RegrindPlan) -> tuple[Section, ...]:
@@ -37,25 +45,51 @@ def title_of(plan: RegrindPlan) -> str:
     return f"Plan for {plan.name}: {size}{kept}"
 
 
-def as_text(plan: RegrindPlan) -> str:
-    """The plan as lines of text."""
+def as_text(plan: RegrindPlan, titles: tuple[str, ...] = ()) -> str:
+    """The plan, or some of its parts, as lines of text."""
     lines = [title_of(plan), plan.says]
-    for section in sections(plan):
+    for section in _chosen(plan, titles):
         lines += ["", section.title, *(f"- {line}" for line in section.lines)] if section.title else []
         lines += ["", *str(section.table).splitlines()] if section.table else []
     return "\n".join(lines)
 
 
-def as_html(plan: RegrindPlan) -> str:
-    """The plan as HTML of plain tags, as a notebook keeps it."""
+def as_html(plan: RegrindPlan, titles: tuple[str, ...] = ()) -> str:
+    """The plan, or some of its parts, as HTML of plain tags, as a notebook keeps it."""
     parts = [f"<p><strong>{escape(title_of(plan))}</strong><br>{escape(plan.says)}</p>"]
-    for section in sections(plan):
+    for section in _chosen(plan, titles):
         if section.title:
             said = "".join(f"<li>{escape(line)}</li>" for line in section.lines)
             parts.append(f"<p><strong>{escape(section.title)}</strong></p><ul>{said}</ul>")
         if section.table:
             parts.append(section.table.html)
     return "".join(parts)
+
+
+@frozen
+class Excerpt:
+    """Some parts of a plan, by their titles; shows like the plan."""
+
+    plan: RegrindPlan = field(repr=False)
+    titles: tuple[str, ...]
+
+    def __attrs_post_init__(self) -> None:
+        known = tuple(section.name for section in sections(self.plan))
+        for title in self.titles:
+            if title not in known:
+                raise UnknownGiven(f"this plan has no part {title!r}{nearest(title, known)}")
+
+    def __str__(self) -> str:
+        return as_text(self.plan, self.titles)
+
+    __repr__ = __str__
+
+    def _repr_html_(self) -> str:
+        return as_html(self.plan, self.titles)
+
+
+def _chosen(plan: RegrindPlan, titles: tuple[str, ...]) -> Iterator[Section]:
+    return (section for section in sections(plan) if not titles or section.name in titles)
 
 
 def _sections(plan: RegrindPlan) -> Iterator[Section]:
@@ -88,8 +122,7 @@ def _stock(plan: RegrindPlan) -> Section:
     own = plan.shop
     allowance = f"{length(own.finish_allowance)} to finish in it ({own.whose('finish_allowance')})"
     lines.append(f"Take off {length(off.corners)} at the corners and {length(off.tip)} at the tip, {allowance}.")
-    if off.ahead.value:
-        lines.append(f"The lip that stands ahead loses {length(off.ahead)} more than the other.")
+    lines += plan.cures
     lines.append("Grind as little as possible, both flanks alike, and look often.")
     table = _table("Stock, fault by fault", ("fault", "stock along the axis", "off"), rows) if rows else None
     return Section("Stock", tuple(lines), table)
@@ -123,7 +156,8 @@ def _flutes(plan: RegrindPlan) -> str:
     found = plan.flutes
     if found is None:
         return ""
-    many = f"{found.regrinds} more such grind{'' if found.regrinds == 1 else 's'}"
+    count = f"{found.regrinds}" if found.regrinds <= _MANY else f"more than {_MANY}"
+    many = f"{count} more such grind{'' if found.regrinds == 1 else 's'}"
     after = f"enough for {many}" if not found.short else "too short"
     return f"After the grind {length(found.left)} are left, {length(found.needed)} are needed: {after}."
 

@@ -1,11 +1,12 @@
 """A plan from what was given: what is read, what is taken for granted, and what is refused."""
 
+import math
 import subprocess
 import sys
 
 import pytest
 
-from drillpoint.errors import Impossible, MissingGiven, OutOfRange, UnknownGiven
+from drillpoint.errors import Impossible, LearnerError, MissingGiven, OutOfRange, UnknownGiven
 from drillpoint.planning import plan_regrind
 from tests.planning.drills import SOUND, WORN, plan
 
@@ -65,3 +66,21 @@ def test_importing_it_loads_no_page_writer() -> None:
     code = "import sys, drillpoint.planning; print([m for m in ('jinja2', 'sympy', 'matplotlib') if m in sys.modules])"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "[]"
+
+
+def test_the_point_that_comes_out_is_on_this_drill_s_own_flutes() -> None:
+    same, flatter = plan(**WORN).point, plan(new_point_angle=135).point
+    assert same.inspect().point_angle == pytest.approx(118, abs=1e-6)
+    assert (flatter.flute.point_angle, flatter.inspect().lip_bow_1 < -0.1) == (118, True)
+    with pytest.raises(LearnerError, match=r"grinds no point \(leave alone\)"):
+        _ = plan().point
+
+
+def test_cures_come_in_the_order_of_grinding_and_only_where_something_is_shown() -> None:
+    assert plan(**WORN).cures == ()
+    found = plan(half_angle_1=58, half_angle_2=61, lip_relief=3, heel_angle=75)
+    first, second = found.cures
+    assert first.startswith("Grind the lip that is off to the wanted half angle")
+    # DERIVED: 75° round a radius of 5 mm the flank has to fall by the tangent of 8° in place of 3°.
+    heel = 2 * math.pi * 5 * 75 / 360 * (math.tan(math.radians(8)) - math.tan(math.radians(3)))
+    assert second.endswith(f"Off the heel only: {heel:.2f} mm ({heel / 25.4:.3f} in).")

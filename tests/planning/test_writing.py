@@ -5,6 +5,7 @@ import re
 
 import pytest
 
+from drillpoint.errors import UnknownGiven
 from drillpoint.planning.writing import BLANK, sections
 from tests.planning.drills import WORN, plan
 
@@ -52,3 +53,21 @@ def test_lengths_stand_in_both_units() -> None:
         r"\d mm\b(?! in| \()", text.replace("1.4 mm to 2.0 mm in 100 mm", "").replace("0.014 mm in each mm", "")
     )
     assert lengths == []
+
+
+def test_some_parts_can_be_shown_alone() -> None:
+    found = plan(**WORN)
+    shown = found.only("Why", "Inspect afterwards")
+    assert str(shown).startswith(f"Plan for drill: 10 mm (0.394 in)\n{found.says}\n\nWhy\n- The wear land")
+    assert "Inspect afterwards" in str(shown) and "Cautions" not in str(shown)
+    assert "Cautions" not in shown._repr_html_() and "<table>" in shown._repr_html_()
+    with pytest.raises(UnknownGiven, match="no part 'Whey'; did you mean 'Why'"):
+        found.only("Whey")
+    with pytest.raises(UnknownGiven, match="no part 'Wheel'"):
+        plan().only("Wheel")
+
+
+def test_more_grinds_than_a_web_stands_are_not_counted() -> None:
+    assert "more than 100 more such grinds" in str(plan(**WORN, flute_length=200))
+    assert "44 more such grinds" in str(plan(worn_margin=0.95))
+    assert "1 more such grind." in str(plan(worn_margin=0.95, flute_length=37.5))

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from drillpoint.errors import Impossible, OutOfRange, UnknownGiven
 from drillpoint.ground import ConicalFlank, Flute, GroundPoint, PlaneFlank, Readings
-from drillpoint.ground.diagnosis.readings import Measured, usual_errors, worked_out
+from drillpoint.ground.diagnosis.readings import Measured, usual_errors, usual_tools, worked_out
 from drillpoint.quantities import QUANTITIES
 
 FLUTE = Flute(diameter=10, web=1.5)
@@ -145,3 +145,8 @@ def test_a_heel_that_stands_proud_is_read() -> None:
     assert readings.chisel_edge_leans_back
     assert readings.heel_clearance == 0
     assert readings.heel_height is not None and readings.heel_height > 0.5
+
+
+def test_every_reading_that_may_be_off_has_its_tool() -> None:
+    assert set(usual_tools()) == set(usual_errors())
+    assert "protractor" in usual_tools()["half_angle_1"] and usual_tools()["feed"] == "as set on the machine"
