@@ -7,8 +7,8 @@ answer in words. find: the relations that speak of some words. governing_stock: 
 look_up: published figures, each with its source. point_paper: a sheet to print at true scale. Flute, the flanks, Notch
 and GroundPoint: to grind a point in numbers; conical_setup, plane_setup, nearest_setup, family_of_setups, effects and
 leeway: the wheel's setting for it; compare and chart_points: several points beside each other; Readings, Limits and
-find_faults: what is wrong with one; plan_regrind and Shop: what to do with a used drill. And every relation of the book
-under its own name, such as `lip_length`.
+find_faults: what is wrong with one; inspection_sheet: a blank sheet to print; plan_regrind and Shop: what to do with a
+used drill. And every relation of the book under its own name, such as `lip_length`.
 
 Each name is fetched from its own room when it is first asked for, so that importing this module alone loads nothing.
 """
@@ -28,12 +28,14 @@ _HOMES = {
     "chart": "drillpoint.drawing",
     "chart_points": "drillpoint.drawing.charts.ground_points",
     "compare": "drillpoint.lesson.comparing",
+    "compare_thinnings": "drillpoint.lesson.thinnings",
     "derive": "drillpoint.lesson.blackboard",
     "draw": "drillpoint.drawing",
     "explore": "drillpoint.explorers",
     "find": "drillpoint.relations",
     "governing_stock": "drillpoint.relations",
     "how_sure": "drillpoint.lesson.sureness",
+    "inspection_sheet": "drillpoint.drawing",
     "judge": "drillpoint.course",
     "look": "drillpoint.explorers",
     "look_up": "drillpoint.handbook",
