@@ -27,13 +27,19 @@ FOLDER = Path(drillpoint.generated.__file__).parent
 EVERY = pytest.mark.parametrize("relation", BOOK.values(), ids=BOOK)
 
 
-def test_the_committed_files_are_what_the_command_writes() -> None:
-    for name, text in editions().items():
+@pytest.fixture(scope="module")
+def written() -> dict[str, str]:
+    """What the command writes into the folder, by name: worked out once, since it takes a while."""
+    return dict(editions())
+
+
+def test_the_committed_files_are_what_the_command_writes(written: dict[str, str]) -> None:
+    for name, text in written.items():
         assert (FOLDER / name).read_text(encoding="utf-8") == text, f"run python -m drillpoint.editions ({name})"
 
 
-def test_nothing_else_lies_in_the_folder() -> None:
-    known = {*editions(), "__init__.py"}
+def test_nothing_else_lies_in_the_folder(written: dict[str, str]) -> None:
+    known = {*written, "__init__.py"}
     assert {path.name for path in FOLDER.iterdir() if path.is_file()} == known
 
 
