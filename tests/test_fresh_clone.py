@@ -21,11 +21,12 @@ from drillpoint.setup import check, lessons, places
 from drillpoint.setup.lab import HOST
 
 INSIDE = "DRILLPOINT_INSIDE_FRESH_CLONE"
-# The geometry, the drawings and the reading and marking of answers do not depend on where the project lies, and the run
-# around this one has just worked through them; inside they would only double the time. The documents, whose commands
-# are walked through, and the lessons do look at the folder, and are run.
+# The geometry, the drawings, the reading and marking of answers and what the lessons claim do not depend on where the
+# project lies, and the run around this one has just worked through them; inside they would only double the time. The
+# documents, whose commands are walked through, and the lessons themselves do look at the folder, and are run.
 NOT_INSIDE = (
     *("relation", "relations", "published", "editions", "benchmarks", "drawing", "ground", "explorers", "course"),
+    *("planning", "notebooks"),
 )
 INNER = tuple(f"--ignore=tests/{room}" for room in NOT_INSIDE)
 PATIENCE = 900
