@@ -6,6 +6,7 @@ import re
 import pytest
 
 from drillpoint.course import read_number
+from drillpoint.course.formula import read_formula
 from drillpoint.course.reading import ReadingError
 from drillpoint.drawing.draw import facts
 from drillpoint.drawing.showing import bar_length, fraction, show
@@ -105,6 +106,51 @@ def test_a_worked_line_in_inches_holds_in_inches(browser):
     (line,) = run(browser, "[workedLine('point_height', argument, 'inch')]", values)
     # DERIVED: (1 in / 2)/tan 59° = 0.3004 in
     assert line == "h = 0.5/tan 59° = 0.3004 in"
+
+
+@pytest.mark.parametrize(
+    ("name", "givens", "line"),
+    [
+        # DERIVED: 0.2032 mm is 0.008 in, and 0.004 in · sin 59° = 0.0034 in.
+        ("chip_thickness", {"feed": 0.2032, "point_angle": 118}, "h_c = 0.008·sin(59°)/2 = 0.0034 in"),
+        # DERIVED: atan(0.008/(2π·0.25)) = 0.292°.
+        ("feed_relief_loss", {"feed": 0.2032, "radius": 6.35}, "η = atan(0.008/(2·π·0.25)) = 0.29°"),
+        # DERIVED: 1000 stands for metres and millimetres, so 80 ft/min and 1/2 in are worked out in those.
+        ("spindle_speed", {"cutting_speed": 24.384, "diameter": 12.7}, "n = 1000·24.384/(π·12.7) = 611 rev/min"),
+        # DERIVED: 0.006 in a turn, 611 turns.
+        ("feed_rate", {"feed": 0.1524, "spindle_speed": 611}, "v_f = 0.006·611 = 3.666 in/min"),
+    ],
+)
+def test_feeds_and_speeds_in_a_worked_line_in_inches(browser, name, givens, line):
+    values = {**givens, BOOK[name].result.name: float(BOOK[name](**givens))}
+    assert run(browser, "[workedLine(argument.name, argument.values, 'inch')]", {"name": name, "values": values}) == [
+        line
+    ]
+
+
+def test_what_holds_in_metric_units_only_ends_in_inches(browser):
+    # Made up: a number in the formula that stands for a millimetre. DERIVED: 12.7 mm = 0.5 in.
+    relation = "{value: ({a}) => a + 1, givens: ['a'], result: 'point_height', abbreviations: [], text: '⟦a⟧ + 1'}"
+    code = f"[numbers.quantities.a = {{unit: 'mm'}}, numbers.relations.made_up = {relation}, workedLine(...argument)]"
+    shown = run(browser, code, ["made_up", {"a": 11.7, "point_height": 12.7}, "inch"])
+    assert shown[-1] == "h = 11.7 + 1 = 12.7 mm = 0.5 in"
+
+
+@pytest.mark.parametrize("units", ["mm", "inch"])
+def test_every_worked_line_comes_to_its_result(browser, units):
+    asked = [
+        [name, explorer.values(explorer.start), units] for explorer in EXPLORERS.values() for name in explorer.worked
+    ]
+    lines = run(browser, "argument.map((each) => workedLine(...each))", asked)
+    assert len(lines) > len(EXPLORERS)
+    for line in lines:
+        _, middle, *results = line.split(" = ")
+        plain = re.sub(r"(sin|cos|tan|cot) ([\d.]+)", r"\1(\2)", middle.replace("°", ""))
+        plain = re.sub(r"\|(.+?)\|", r"√((\1)^2)", plain)
+        said = re.match(r"-?\d+\.?(\d*)", results[-1])
+        # Lengths in inches are written to four decimals, which leaves two digits of a small feed.
+        printed_to = 0.6 * 10 ** -len(said[1])
+        assert read_formula(plain, ())() == pytest.approx(float(said[0]), rel=0.01, abs=printed_to), line
 
 
 TYPED = [

@@ -67,17 +67,31 @@ function describe(words, values, units, likes) {
   }).join("");
 }
 
+// How many of the metric unit make one inch, inch a turn or inch a minute, or foot a minute; 1 where nothing is turned over.
+const inchFactor = (name) => INCH_UNITS[unitOf(name)]?.[1] ?? 1;
+
+// Whether a formula gives the same in inches and feet. One with a number that stands for millimetres and metres does not.
+function holdsInInches({ value, givens, result }, values) {
+  const there = value(Object.fromEntries(givens.map((name) => [name, values[name] / inchFactor(name)])));
+  const here = values[result] / inchFactor(result);
+  return Math.abs(there - here) <= 1e-9 * Math.abs(here);
+}
+
+// A formula that holds only in metric units is worked out in them, and its result is turned into inches at the end.
 function workedLine(name, values, units) {
   const relation = numbers.relations[name];
+  const written = units === "inch" && holdsInInches(relation, values) ? "inch" : "mm";
   const letters = Object.fromEntries(relation.abbreviations.map((a) => [a, numbers.letters[a](values)]));
   const spelled = (key) => {
     const angle = numbers.angles.includes(key);
-    const length = key in numbers.quantities ? unitOf(key) === "mm" : !angle;
+    // Letters that are no angles, such as the radius of the drill, are lengths.
+    const factor = key in numbers.quantities ? inchFactor(key) : angle ? 1 : MM_PER_INCH;
     const value = key in letters ? letters[key] : values[key];
-    const text = plainNumber(length && units === "inch" ? value / MM_PER_INCH : value, 4) + (angle ? "°" : "");
+    const text = plainNumber(written === "inch" ? value / factor : value, 4) + (angle ? "°" : "");
     return text.startsWith("-") ? `(${text})` : text;
   };
-  const symbol = numbers.quantities[relation.result].symbol;
-  const result = show(relation.result, values[relation.result], units);
-  return `${symbol} = ${relation.text.replace(/⟦(\w+)⟧/g, (_, key) => spelled(key))} = ${result}`;
+  const { result } = relation;
+  const { symbol } = numbers.quantities[result];
+  const results = [...new Set([written, units].map((each) => show(result, values[result], each)))];
+  return `${symbol} = ${relation.text.replace(/⟦(\w+)⟧/g, (_, key) => spelled(key))} = ${results.join(" = ")}`;
 }
