@@ -9,10 +9,11 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 import numpy.typing as npt
-from attrs import frozen
+from attrs import evolve, frozen
 
 from drillpoint.drawing.picture import Picture
 from drillpoint.drawing.showing import Units, bar_length, read_units
+from drillpoint.drawing.solid.naming import TOUCHING, Written, name_paths, named, written
 from drillpoint.drawing.solid.parts import AMBIENT, INKS, LIGHT, LINES, LIT, PATTERNS, SURFACES, kind_of
 from drillpoint.drawing.solid.raster import Floats, Index, Pixels, png, rasterised
 from drillpoint.drawing.solid.shown import NO_PART, Shown, View, shown, view_named
@@ -26,6 +27,7 @@ Greys = npt.NDArray[np.uint8]
 Mask = npt.NDArray[np.bool_]
 
 WIDTH, HEIGHT = 480, 480
+_FOR_NAMES = 110  # pixels on either side
 _DARKER = 0.34  # of white: dots and lines against the face they mark
 _FINE = 2  # pixels of the depth buffer to one of the picture, each way
 _FILLED, _DIAMETERS = 0.9, 1.45  # how much of the frame is filled, by what length from the tip
@@ -35,11 +37,12 @@ _EDGE_ON = 0.01  # sine of the angle under which a triangle counts as seen from 
 _LIFT, _BENDING = 0.012, 0.25
 
 
-def solid_picture(point: GroundPoint, *, view: str = "above", units: str = "mm") -> Picture:
+def solid_picture(point: GroundPoint, *, view: str = "above", units: str = "mm", labels: bool = False) -> Picture:
     """A ground point as a solid, in parallel projection and true proportions.
 
     view: "above" (from above, before a lip), "end" (seen from the tip), "side" (square to the lips),
-    "along lips" or "along chisel edge". units: "mm" or "inch", for what is written.
+    "along lips" or "along chisel edge". units: "mm" or "inch", for what is written. labels: whether the parts have
+    their names beside them.
     Raises LearnerError for what is no ground point, an unknown view or unit; CannotBeGround when it makes no solid.
 
     >>> point = GroundPoint(Flute(diameter=10, web=1.5), PlaneFlank(point_angle=118, lip_relief=12))
@@ -50,30 +53,57 @@ def solid_picture(point: GroundPoint, *, view: str = "above", units: str = "mm")
     if not isinstance(point, GroundPoint):
         raise LearnerError(f"a picture of a solid shows a GroundPoint, not {type(point).__name__}")
     solid = shown(point)
-    return still(solid, view_named(solid.views, view), alt_text(point, point.inspect(), read_units(units)), units)
+    words = alt_text(point, point.inspect(), read_units(units))
+    return still(solid, view_named(solid.views, view), words, units, labels=labels)
 
 
-def still(solid: Shown, view: View, words: str, units: str) -> Picture:
+def still(solid: Shown, view: View, words: str, units: str, *, labels: bool = False) -> Picture:
     """The picture of a solid that is ready for drawing. words: its numbers, said behind what the view is."""
-    alt = f"The point as a solid, seen {_from(view)}. {words}"
     seen = _seen(solid, view)
     pixels = rasterised(seen.places * [_FINE, _FINE, 1], solid.triangles[seen.towards], WIDTH * _FINE, HEIGHT * _FINE)
+    names = _names(solid, view, seen, pixels) if labels else []
+    alt = f"The point as a solid, seen {_from(view)}. {words}{_told(names)}"
     image = base64.b64encode(png(*_greys(solid, seen, pixels))).decode("ascii")
+    beside = _FOR_NAMES if labels else 0
+    left, width = -beside, WIDTH + 2 * beside
     opening = (
-        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {HEIGHT}" width="{WIDTH}" height="{HEIGHT}" '
-        f'style="max-width: 100%; height: auto" role="img" aria-label="{escape(alt)}">'
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="{left} 0 {width} {HEIGHT}" width="{width}" '
+        f'height="{HEIGHT}" style="max-width: 100%; height: auto" role="img" aria-label="{escape(alt)}">'
     )
     parts = [
         opening,
-        f'<rect width="{WIDTH}" height="{HEIGHT}" fill="{INKS["paper"]}"/>',
+        f'<rect x="{left}" width="{width}" height="{HEIGHT}" fill="{INKS["paper"]}"/>',
         f'<image width="{WIDTH}" height="{HEIGHT}" href="data:image/png;base64,{image}"/>',
         '<g fill="none" stroke-linecap="round" stroke-linejoin="round">',
         *_edges(solid, seen, pixels),
         "</g>",
+        *(name_paths(names) if names else ()),
         _bar(seen.scale, read_units(units)),
         "</svg>",
     ]
     return Picture("\n".join(parts), alt)
+
+
+def _told(names: list[Written]) -> str:
+    """The names that are written, from the top down on either side."""
+    sides = ((side, [one.text for one in names if one.right == (side == "right")]) for side in ("left", "right"))
+    return "".join(f" Named on the {side}, from the top down: {', '.join(texts)}." for side, texts in sides if texts)
+
+
+def _names(solid: Shown, view: View, seen: _Seen, pixels: Pixels) -> list[Written]:
+    """The names of what is seen, each pointing at the place that looks most towards the eye."""
+    pointed = []
+    for one in named(solid):
+        at = seen.placed(turned(np.array([spot.at for spot in one.spots]), view))
+        facing = turned(np.array([spot.way for spot in one.spots]), view)[:, 2]
+        least = [spot.facing for spot in one.spots]
+        framed = (at[:, :2] > 0).all(axis=1) & (at[:, :2] < [WIDTH, HEIGHT]).all(axis=1)
+        good = framed & _visible(at, pixels, TOUCHING * solid.radius) & (facing > least)
+        if good.any():
+            best = np.where(good, facing, -np.inf).argmax()
+            pointed.append((one, float(at[best, 0]), float(at[best, 1])))
+    axis = float(seen.placed(np.zeros((1, 3)))[0, 0])
+    return written(pointed, axis, seen.scale * solid.radius, HEIGHT)
 
 
 def _from(view: View) -> str:
@@ -85,13 +115,20 @@ class _Seen:
     """A solid turned towards the eye.
 
     places: in pixels, x right, y down, z towards the eye in mm. towards: whether each triangle faces the eye; the skin
-    is closed, so the others are never seen. scale: pixels a mm.
+    is closed, so the others are never seen. scale: pixels a mm. middle: what stands in the middle, to the right and up.
     """
 
     places: Floats
     normals: Floats
     towards: Mask
     scale: float
+    middle: Floats
+
+    def placed(self, at: Floats) -> Floats:
+        """Places in mm as the eye has them, in the picture's pixels and mm towards the eye."""
+        x = WIDTH / 2 + self.scale * (at[:, 0] - self.middle[0])
+        y = HEIGHT / 2 - self.scale * (at[:, 1] - self.middle[1])
+        return np.stack([x, y, at[:, 2]], axis=1)
 
 
 def turned(vectors: Floats, view: View) -> Floats:
@@ -111,12 +148,11 @@ def _seen(solid: Shown, view: View) -> _Seen:
     low, high = near[:, :2].min(axis=0), near[:, :2].max(axis=0)
     scale = float(min(WIDTH, HEIGHT) * _FILLED / max(high - low))
     middle = (low + high) / 2
-    x = WIDTH / 2 + scale * (at[:, 0] - middle[0])
-    y = HEIGHT / 2 - scale * (at[:, 1] - middle[1])
     a, b, c = (at[corner] for corner in solid.triangles.T)
     across = np.cross(b - a, c - a)
     towards = across[:, 2] > _EDGE_ON * np.linalg.norm(across, axis=1)
-    return _Seen(np.stack([x, y, at[:, 2]], axis=1), turned(solid.normals, view), towards, scale)
+    seen = _Seen(at, turned(solid.normals, view), towards, scale, middle)
+    return evolve(seen, places=seen.placed(at))
 
 
 def _greys(solid: Shown, seen: _Seen, pixels: Pixels) -> tuple[Greys, Greys]:

@@ -37,6 +37,16 @@ def sentences(point: GroundPoint, inspection: Inspection, parts: tuple[str, ...]
     return {name: _sentence(name, point, inspection, units) for name in parts}
 
 
+def of_names(inspection: Inspection, units: Units) -> tuple[str, ...]:
+    """A sentence for each name that stands beside the drill and is no single part of it."""
+    web = show("web", inspection.web, units)
+    return (
+        "Outer corner: where a lip ends at the outside; it cuts the wall of the hole.",
+        "Land: the rib between two flutes, with the margin at its leading edge.",
+        f"Web: the metal between the two flutes, {web} thick at the point.",
+    )
+
+
 def _chisel(read: Inspection, units: Units) -> str:
     psi = read.thinning.chisel_edge_angle if read.thinning else read.chisel_edge_angle
     q = QUANTITIES["chisel_edge_angle"]

@@ -24,6 +24,7 @@ def solid_page(
     names: Sequence[str] = ("first", "second"),
     view: str = "above",
     units: str = "mm",
+    labels: bool = False,
     **givens: Any,
 ) -> str:
     """The whole page as HTML text: write it to a file and open it in any browser.
@@ -32,8 +33,8 @@ def solid_page(
     """
     written_in = read_units(units)
     looked_at = subjects(point, beside, names, written_in, givens)
-    stills = pictures(looked_at, view, written_in)
-    data = as_data(looked_at, view, written_in, stills)
+    stills = pictures(looked_at, view, written_in, labels=labels)
+    data = as_data(looked_at, view, written_in, stills, labels=labels)
     data["packs"] = [base64.b64encode(packed(one.solid)).decode("ascii") for one in looked_at]
     # No tag that a name may hold must be seen by the page.
     config = json.dumps(data, ensure_ascii=False).replace("<", "\\u003c")

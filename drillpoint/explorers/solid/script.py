@@ -7,7 +7,7 @@ from pathlib import Path
 
 _HERE = Path(__file__).parent
 _SHARED = ("values", "elements", "drawing")
-_PARTS = ("turning", "shaders", "stage", "solids", "painting", "cutting", "solid")
+_PARTS = ("turning", "shaders", "stage", "solids", "painting", "cutting", "naming", "solid")
 
 
 @cache

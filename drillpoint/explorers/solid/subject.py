@@ -10,10 +10,11 @@ from attrs import asdict, frozen
 from drillpoint.drawing.draw import facts
 from drillpoint.drawing.picture import Picture
 from drillpoint.drawing.showing import Units
+from drillpoint.drawing.solid.naming import BESIDE, ROW, SIZE, TOUCHING, Named, Spot, named
 from drillpoint.drawing.solid.parts import AMBIENT, INKS, LIGHT, LINES, LIT, SURFACES, kind_of, term_of
 from drillpoint.drawing.solid.picture import still
 from drillpoint.drawing.solid.shown import Shown, shown, view_named
-from drillpoint.drawing.solid.words import alt_text, sentences
+from drillpoint.drawing.solid.words import alt_text, of_names, sentences
 from drillpoint.errors import LearnerError
 from drillpoint.explorers.solid.packing import layout
 from drillpoint.ground import Flute, GroundPoint, PlaneFlank
@@ -29,12 +30,17 @@ TITLE = "The point as a solid"
 
 @frozen(eq=False)
 class Subject:
-    """A ground point ready to be looked at. title: what tells it from the one beside it."""
+    """A ground point ready to be looked at. title: what tells it from the one beside it.
+
+    says: a sentence for each part. of_names: one for each name that no part bears.
+    """
 
     title: str
     solid: Shown
     words: str
     says: Mapping[str, str]
+    named: tuple[Named, ...]
+    of_names: tuple[str, ...]
 
 
 def plain_point(givens: Mapping[str, Any]) -> GroundPoint:
@@ -73,19 +79,22 @@ def subjects(point: Any, beside: Any, names: Sequence[str], units: Units, givens
 def _subject(point: GroundPoint, title: str, units: Units) -> Subject:
     inspection, solid = point.inspect(), shown(point)
     says = sentences(point, inspection, solid.parts, units)
-    return Subject(title, solid, alt_text(point, inspection, units), says)
+    words = alt_text(point, inspection, units)
+    return Subject(title, solid, words, says, named(solid), of_names(inspection, units))
 
 
-def pictures(looked_at: Sequence[Subject], view: str, units: Units) -> list[Picture]:
-    """The still picture of each."""
+def pictures(looked_at: Sequence[Subject], view: str, units: Units, *, labels: bool = False) -> list[Picture]:
+    """The still picture of each. labels: whether the parts have their names beside them."""
     said = [f"{one.title}: {one.words}" if one.title else one.words for one in looked_at]
     return [
-        still(one.solid, view_named(one.solid.views, view), words, units)
+        still(one.solid, view_named(one.solid.views, view), words, units, labels=labels)
         for one, words in zip(looked_at, said, strict=True)
     ]
 
 
-def as_data(looked_at: Sequence[Subject], view: str, units: Units, stills: Sequence[Picture]) -> dict[str, Any]:
+def as_data(
+    looked_at: Sequence[Subject], view: str, units: Units, stills: Sequence[Picture], *, labels: bool = False
+) -> dict[str, Any]:
     """Everything the browser needs but the triangles. stills: the picture of each, for while it cannot be turned."""
     views = looked_at[0].solid.views
     parts = dict.fromkeys(name for one in looked_at for name in one.solid.parts)
@@ -96,6 +105,7 @@ def as_data(looked_at: Sequence[Subject], view: str, units: Units, stills: Seque
         "views": [asdict(one) for one in views],
         "start": asdict(view_named(views, view)),
         "parts": [{"name": name, "term": term_of(name)} for name in parts],
+        "naming": {"on": labels, "touching": TOUCHING, "row": ROW, "beside": BESIDE, "letter": SIZE},
         "style": {
             "surfaces": {name: asdict(look) for name, look in SURFACES.items()},
             "lines": {name: asdict(look) for name, look in LINES.items()},
@@ -110,6 +120,10 @@ def as_data(looked_at: Sequence[Subject], view: str, units: Units, stills: Seque
                 "names": one.solid.parts,
                 "kinds": [kind_of(name) for name in one.solid.parts],
                 "says": dict(one.says),
+                "named": [
+                    {"text": name.text, "above": name.above, "spots": [_rounded(spot) for spot in name.spots]}
+                    for name in one.named
+                ],
                 "radius": one.solid.radius,
                 "layout": layout(one.solid),
                 "still": picture.html,
@@ -117,3 +131,8 @@ def as_data(looked_at: Sequence[Subject], view: str, units: Units, stills: Seque
             for one, picture in zip(looked_at, stills, strict=True)
         ],
     }
+
+
+def _rounded(spot: Spot) -> tuple[list[float], list[float], float]:
+    """A spot as its place, its way and how far aslant it may be seen."""
+    return [round(value, 4) for value in spot.at], [round(value, 3) for value in spot.way], spot.facing

@@ -28,18 +28,19 @@ class SolidWidget(CellWidget):
     packs = traitlets.List(traitlets.Bytes(), help="The triangles of each solid.").tag(sync=True)
     state = traitlets.Dict(help="From where it is looked at, and where it is cut.").tag(sync=True)
 
-    def __init__(self, looked_at: Sequence[Subject], view: str, units: Units) -> None:
-        self._looked_at, self._view, self._units = looked_at, view, units
-        self._stills = pictures(looked_at, view, units)
+    def __init__(self, looked_at: Sequence[Subject], view: str, units: Units, *, labels: bool) -> None:
+        self._looked_at, self._view, self._units, self._labels = looked_at, view, units, labels
+        self._stills = pictures(looked_at, view, units, labels=labels)
         super().__init__(
             _esm=widget_module(),
-            config=as_data(looked_at, view, units, self._stills),
+            config=as_data(looked_at, view, units, self._stills, labels=labels),
             packs=[packed(one.solid) for one in looked_at],
         )
 
     def picture(self, view: str = "") -> Picture:
         """A still picture, from the view the widget started with or one named as for `solid_picture`."""
-        return side_by_side(pictures(self._looked_at, view, self._units) if view else self._stills)
+        again = view and pictures(self._looked_at, view, self._units, labels=self._labels)
+        return side_by_side(again or self._stills)
 
     def _repr_mimebundle_(self, **kwargs: Any) -> Any:
         live = super()._repr_mimebundle_(**kwargs)
@@ -51,7 +52,8 @@ class SolidWidget(CellWidget):
 
     def _still(self) -> dict[str, str]:
         picture = self.picture()
-        lines = list(dict.fromkeys(said for one in self._looked_at for said in one.says.values()))
+        said_of = [(*one.says.values(), *(one.of_names if self._labels else ())) for one in self._looked_at]
+        lines = list(dict.fromkeys(said for sentences in said_of for said in sentences))
         said = "".join(f"<li>{html.escape(line)}</li>" for line in lines)
         return {
             "text/html": f"<figure>{picture.html}</figure><ul>{said}</ul>",
@@ -66,6 +68,7 @@ def look(
     names: Sequence[str] = ("first", "second"),
     view: str = "above",
     units: str = "mm",
+    labels: bool = False,
     key: str = "",
     **givens: Any,
 ) -> SolidWidget:
@@ -75,14 +78,15 @@ def look(
     of lip_relief, axial_relief and chisel_edge_angle, and what else `Flute` takes, such as helix_angle or hand="left";
     degrees and mm. beside: another ground point, drawn to the same scale and turned together with the first; names:
     what the two are called. view: where it is looked at from at first: "above", "end", "side", "along lips" or "along
-    chisel edge". units: "mm" or "inch", for what is written. key: tells two apart that one cell makes.
+    chisel edge". units: "mm" or "inch", for what is written. labels: whether the parts have their
+    names beside them at first. key: tells two apart that one cell makes.
     Running the cell again shows the solid turned as it was left.
     Raises LearnerError for what is no ground point, CannotBeGround for one that makes no solid.
 
     >>> look(diameter=10, point_angle=118, lip_relief=12, web=1.5)
     """
     written_in = read_units(units)
-    widget = SolidWidget(subjects(point, beside, names, written_in, givens), view, written_in)
+    widget = SolidWidget(subjects(point, beside, names, written_in, givens), view, written_in, labels=labels)
     place = f"{running_cell()}:{key}"
     before = _open.pop(place, None)
     if before is not None:

@@ -47,16 +47,16 @@ def test_everything_is_reached_by_keyboard_in_order_and_seen_to_be(open_solid):
     page = open_solid("plain")
     reached = []
     parts = page.locator(".parts button").all_inner_texts()
-    for _ in range(9 + len(parts)):
+    for _ in range(10 + len(parts)):
         press(page, "Tab")
         reached.append(page.evaluate("document.activeElement.textContent || document.activeElement.tagName"))
         assert "solid 2px" in page.evaluate(
             "((s) => `${s.outlineStyle} ${s.outlineWidth}`)(getComputedStyle(document.activeElement))"
         )
-    assert reached[:7] == [*page.locator(".views button").all_inner_texts()]
-    assert reached[7] == "CANVAS"
-    assert reached[8 : 8 + len(parts)] == parts
-    assert reached[8 + len(parts)] == "INPUT"
+    assert reached[:8] == [*page.locator(".views button").all_inner_texts()]
+    assert reached[8] == "CANVAS"
+    assert reached[9 : 9 + len(parts)] == parts
+    assert reached[9 + len(parts)] == "INPUT"
 
 
 def test_the_canvas_is_an_image_with_its_numbers(open_solid):

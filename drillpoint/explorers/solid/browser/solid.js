@@ -7,10 +7,11 @@ const HELP = "Drag or arrow keys: turn. With Shift: shift. + and −, or two fin
 const rgb = (hex) => [1, 3, 5].map((k) => parseInt(hex.slice(k, k + 2), 16) / 255);
 const matches = (query) => window.matchMedia?.(query).matches ?? false;
 
-// start: {look, cut} as left before, or {}. told(state): called when the solid has come to rest.
+// start: {look, cut, names} as left before, or {}. told(state): called when the solid has come to rest.
 function mountSolid(root, config, packs, start, told) {
   const home = lookFrom(config.start);
   let look = { ...home, ...start.look }, cut = start.cut ?? { kind: "none", at: 0 };
+  let names = start.names ?? config.naming.on;
   let [hovered, focused, live, closed, frame, turning] = ["", "", false, false, 0, 0];
   let [tell, speak, hovering] = [0, 0, 0];
   const style = styled(config);
@@ -22,7 +23,7 @@ function mountSolid(root, config, packs, start, told) {
   const screens = config.solids.map((one, i) => makeScreen(one, i));
   const status = make("p", { class: "status", role: "status" });
   const views = make("div", { class: "views", role: "group", "aria-label": "look" }, ...config.views.map(viewButton),
-    ...[["nearer", 1.25], ["further", 0.8]].map(([title, factor]) => button(title, () => move(zoomedBy(look, factor)))));
+    ...[["nearer", 1.25], ["further", 0.8]].map(([title, factor]) => button(title, () => move(zoomedBy(look, factor)))), namesButton());
   const cutting = makeCutting(radius, config.units, (next, seen) => {
     cut = next;
     if (seen) turnTo({ ...look, ...seen });
@@ -61,6 +62,16 @@ function mountSolid(root, config, packs, start, told) {
     });
   }
 
+  function namesButton() {
+    const made = button("names", () => {
+      names = !names;
+      setAttribute(made, "aria-pressed", String(names));
+      changed();
+    });
+    setAttribute(made, "aria-pressed", String(names));
+    return made;
+  }
+
   function partButton({ name, term }) {
     const made = button(term, () => {
       const i = solids.findIndex((solid) => solid.names.includes(name));
@@ -93,11 +104,12 @@ function mountSolid(root, config, packs, start, told) {
     still.innerHTML = one.still;
     const [tag, bar, written] = [make("span", { class: "tag" }), make("span", { class: "bar" }), make("span", {})];
     const scale = make("span", { class: "scale" }, written, bar);
-    const box = make("div", { class: "frame" }, still, canvas, tag, scale);
+    const layer = makeSvg("svg", { class: "names", "aria-hidden": "true" });
+    const box = make("div", { class: "frame" }, still, canvas, layer, tag, scale);
     const figure = make("figure", {}, box, ...(one.title ? [make("figcaption", {}, one.title)] : []));
     canvas.hidden = tag.hidden = scale.hidden = true;
     const solid = solids[i];
-    const screen = { root: figure, frame: box, canvas, still, bar, written, scale, tag, solid };
+    const screen = { root: figure, frame: box, canvas, still, layer, bar, written, scale, tag, solid, named: one.named };
     listen(canvas, {
       look: () => look,
       move,
@@ -172,7 +184,7 @@ function mountSolid(root, config, packs, start, told) {
     if (!frame) frame = requestAnimationFrame(draw);
     if (!moved) return;
     clearTimeout(tell);
-    tell = setTimeout(() => told({ look, cut }), TOLD_AFTER);
+    tell = setTimeout(() => told({ look, cut, names }), TOLD_AFTER);
   }
 
   function draw() {
@@ -189,7 +201,7 @@ function mountSolid(root, config, packs, start, told) {
     }
   }
 
-  function drawOn(stage, { solid, canvas, frame: box, bar, written, scale }) {
+  function drawOn(stage, { solid, canvas, frame: box, layer, bar, written, scale, named }) {
     const size = { width: box.clientWidth, height: box.clientHeight };
     const pixel = within(window.devicePixelRatio || 1, 1, 2);
     paint(stage, solid, {
@@ -201,7 +213,10 @@ function mountSolid(root, config, packs, start, told) {
     const copy = canvas.getContext("2d");
     copy.clearRect(0, 0, width, height);
     copy.drawImage(stage.canvas, 0, 0);
-    const perMm = framing(look, size, solid).scale;
+    const frame = framing(look, size, solid), perMm = frame.scale;
+    const plane = cutPlane(cut, solid);
+    const seen = names ? namesSeen(named, solid, facing(look), frame, look, size, plane, config.naming.touching) : [];
+    writeNames(layer, seen, size.width / 2 + perMm * look.right, perMm * solid.radius, size, config.naming);
     const [length, text] = barLength(110 / perMm, config.units);
     bar.style.width = `${length * perMm}px`;
     setText(written, text);
@@ -215,6 +230,7 @@ function mountSolid(root, config, packs, start, told) {
     for (const screen of screens) {
       screen.canvas.hidden = !now;
       screen.still.hidden = now;
+      screen.layer.toggleAttribute("hidden", !now);
       if (!now) screen.scale.hidden = screen.tag.hidden = true;
     }
     views.hidden = cutting.root.hidden = help.hidden = !now;
@@ -259,18 +275,6 @@ function isNear(element) {
 
 function styled({ style }) {
   return { ...style, inks: Object.fromEntries(Object.entries(style.inks).map(([name, hex]) => [name, rgb(hex)])) };
-}
-
-function prepared(bytes, one, config) {
-  const solid = { ...unpacked(bytes, one.layout), names: one.names, radius: one.radius };
-  solid.runs = runs(solid);
-  solid.kindOfLine = Object.fromEntries(one.names.map((name, i) => [i, one.kinds[i]]).filter(([, kind]) => kind in config.style.lines));
-  solid.looks = new Float32Array(2 * MOST_PARTS);
-  one.kinds.forEach((kind, i) => {
-    const { tone, pattern } = config.style.surfaces[kind] ?? config.style.surfaces.body;
-    solid.looks.set([tone, PATTERNS.indexOf(pattern)], 2 * i);
-  });
-  return solid;
 }
 
 function render({ model, el }) {

@@ -26,6 +26,19 @@ function unpacked(bytes, layout) {
   return { ...layout, packed: new Uint8Array(data, 0, 16 * layout.places), xyz: places, partOf: parts, triangles, lines, ofLine, tip };
 }
 
+// A solid as it is drawn: its parts under their names, and how each looks.
+function prepared(bytes, one, config) {
+  const solid = { ...unpacked(bytes, one.layout), names: one.names, radius: one.radius };
+  solid.runs = runs(solid);
+  solid.kindOfLine = Object.fromEntries(one.names.map((name, i) => [i, one.kinds[i]]).filter(([, kind]) => kind in config.style.lines));
+  solid.looks = new Float32Array(2 * MOST_PARTS);
+  one.kinds.forEach((kind, i) => {
+    const { tone, pattern } = config.style.surfaces[kind] ?? config.style.surfaces.body;
+    solid.looks.set([tone, PATTERNS.indexOf(pattern)], 2 * i);
+  });
+  return solid;
+}
+
 const pointOf = (xyz, i) => [xyz[3 * i], xyz[3 * i + 1], xyz[3 * i + 2]];
 
 // Two triangles a segment; each corner: where it is, the segment's other end, and on which side. Seen from its other end
@@ -80,11 +93,17 @@ function cutOutline(solid, cut) {
   return segments;
 }
 
+// The places of a solid on the screen: pixels across and down, mm towards the eye.
+function onScreen(solid, rows, frame, look, size) {
+  const count = solid.partOf.length, screen = new Float32Array(3 * count);
+  for (let i = 0; i < count; i++) screen.set(placed(pointOf(solid.xyz, i), rows, frame, look, size), 3 * i);
+  return screen;
+}
+
 // What is nearest to the eye under a place of the screen: {part} or {cut: true}, or null. A named edge wins over the faces
 // it bounds when it is within a few pixels.
 function under([x, y], solid, rows, frame, look, size, cut) {
-  const xyz = solid.xyz, count = solid.partOf.length, screen = new Float32Array(3 * count);
-  for (let i = 0; i < count; i++) screen.set(placed(pointOf(xyz, i), rows, frame, look, size), 3 * i);
+  const xyz = solid.xyz, screen = onScreen(solid, rows, frame, look, size);
   const gone = (point) => cut && dot(cut, point) > cut[3];
   const between = (corners, shares) => [0, 1, 2].map((k) => corners.reduce((sum, i, c) => sum + shares[c] * xyz[3 * i + k], 0));
   let best = null, depth = -Infinity;
