@@ -10,7 +10,7 @@ from drillpoint.ground.diagnosis.case import Case
 from drillpoint.ground.diagnosis.readings import Measured
 from drillpoint.ground.diagnosis.spoken import said_of
 from drillpoint.quantities import quantity
-from drillpoint.relations import chisel_edge_angle, oversize
+from drillpoint.relations import chisel_edge_angle
 
 # The relations between the lips leave the web out; so much of a height is left to it.
 _WEB_SHARE = 0.2
@@ -89,12 +89,11 @@ def _relief_and_edge(case: Case) -> Iterator[str]:
 
 def _hole(case: Case) -> Iterator[str]:
     hole, diameter = case.readings.read("hole_diameter"), case.readings.read("diameter")
-    height = case.height or case.height_from_lengths
-    if not hole or not diameter or not height:
+    most = case.most_by_lips
+    if not hole or not diameter or most is None:
         return
     wider = hole.value - diameter.value
     error = hole.plus_minus + diameter.plus_minus
-    most = oversize(lip_height_difference=abs(height.value) + height.plus_minus, point_angle=case.angle.value)
     shown = Measured(wider, error).show("oversize")
     if wider - error > most:
         yield (

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import operator
+
 from attrs import frozen
 
 from drillpoint.errors import DrillpointError
 from drillpoint.ground.diagnosis.limits import Limits
 from drillpoint.ground.diagnosis.readings import Measured, Readings, worked_out
 from drillpoint.quantities import quantity
-from drillpoint.relations import lip_height_difference, lip_height_from_angles, lip_length, point_offset
+from drillpoint.relation import Value
+from drillpoint.relations import lip_height_difference, lip_height_from_angles, lip_length, oversize, point_offset
 
 
 @frozen
@@ -40,6 +43,12 @@ class Case:
         return (first, second) if first and second else None
 
     @property
+    def angles_differ(self) -> bool:
+        """Whether the half angles differ by more than their reading error, so that their share is no guess."""
+        apart = self.readings.of_both_half_angles(operator.sub)
+        return apart is not None and abs(apart.value) > apart.plus_minus
+
+    @property
     def length_difference(self) -> Measured | None:
         """How much longer lip 1 is than lip 2."""
         first, second = self.readings.read("lip_length_1"), self.readings.read("lip_length_2")
@@ -58,6 +67,17 @@ class Case:
         """The same as measured. Where nobody said which lip is higher, lip 1 is taken to be."""
         read = self.readings.read("lip_height_difference")
         return Measured(-read.value, read.plus_minus) if read and self.readings.higher_lip == 2 else read
+
+    @property
+    def most_by_lips(self) -> Value | None:
+        """The most that the lips, as they were measured, can make the hole wider; None when they were not."""
+        height = self.height or self.height_from_lengths
+        if not height:
+            return None
+        most: Value = oversize(
+            lip_height_difference=abs(height.value) + height.plus_minus, point_angle=self.angle.value
+        )
+        return most
 
     @property
     def height_from_angles(self) -> Measured | None:

@@ -26,6 +26,10 @@ from drillpoint.relations import (
 _RATIO_SCALE = 0.05
 # A turn keeps the flank's steepest slope, so the rake of the chisel edge stays as it was, within a curved flank's bend.
 _SAME_RAKE = 3.0
+_NOT_THE_LIPS = (
+    "If the half angles agree as well, the lips cannot make it, and grinding them does not cure it. Look for run-out "
+    "of drill and spindle with an indicator, for a bent drill, and for loose work."
+)
 
 
 def drill_faults(case: Case) -> Iterator[Finding]:
@@ -174,6 +178,9 @@ def _hole(case: Case) -> Finding | None:
         case.limits.whose("oversize"),
         scale=case.limits.oversize or 1.0,
     )
+    most = case.most_by_lips
+    if most is not None and wider.value - wider.plus_minus > most and not case.angles_differ:
+        return called("wide_hole", evidence, cure_here=_NOT_THE_LIPS)
     return called("wide_hole", evidence, remarks=tuple(_about_hole(case, wider.value)) if evidence.speaks else ())
 
 

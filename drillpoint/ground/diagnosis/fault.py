@@ -49,7 +49,7 @@ class Fault:
     weight: what it is sorted by, heavier first; only its order means something. evidence: the readings that tell.
     remarks: what the book makes of them. oversize: the most the hole can be wider because of it, mm, where that
     follows. stock: how much has to come off, mm, and stock_at: where. follows_from: the name of the fault that makes
-    this one, or "".
+    this one, or "". cure_here: what to do where these readings know better than the kind of the fault, or "".
     """
 
     key: str
@@ -61,6 +61,7 @@ class Fault:
     stock: Value | None = None
     stock_at: str = ""
     follows_from: str = ""
+    cure_here: str = ""
 
     @property
     def kind(self) -> Kind:
@@ -85,9 +86,10 @@ class Fault:
     @property
     def cure(self) -> str:
         """What to grind, and how much has to come off."""
+        cure = self.cure_here or self.kind.cure
         if self.stock is None:
-            return self.kind.cure
-        return f"{self.kind.cure} Stock {self.stock_at}: {said_of(self.stock)}."
+            return cure
+        return f"{cure} Stock {self.stock_at}: {said_of(self.stock)}."
 
     def __str__(self) -> str:
         sure = (

@@ -109,7 +109,7 @@ def _lengths(case: Case, has_angle_fault: bool) -> Finding | None:
     share = case.length_from_angles
     from_angles = has_angle_fault and share is not None and abs(longer.value - share) < abs(share)
     by_angles = Measured(0.0)
-    if share is not None and longer.value and _angles_differ(case):
+    if share is not None and longer.value and case.angles_differ:
         by_angles = Measured(height.value * share / longer.value)
     return _unlevel("unequal_lips", case, evidence, (height, by_angles), from_angles, 1 if height.value > 0 else 2)
 
@@ -129,14 +129,8 @@ def _heights(case: Case, has_angle_fault: bool) -> Finding | None:
     if share and not case.readings.higher_lip:
         share = Measured(abs(share.value), share.plus_minus)
     from_angles = has_angle_fault and share is not None and abs(height.value - share.value) < abs(share.value)
-    by_angles = share if share and _angles_differ(case) else Measured(0.0)
+    by_angles = share if share and case.angles_differ else Measured(0.0)
     return _unlevel("lip_height", case, evidence, (height, by_angles), from_angles, case.readings.higher_lip)
-
-
-def _angles_differ(case: Case) -> bool:
-    """Whether the half angles differ by more than their reading error, so that their share of a height is no guess."""
-    apart = case.readings.of_both_half_angles(operator.sub)
-    return apart is not None and abs(apart.value) > apart.plus_minus
 
 
 def _unlevel(

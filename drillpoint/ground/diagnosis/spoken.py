@@ -15,7 +15,7 @@ _FINEST = 4  # decimals of an inch; nobody reads less than a ten-thousandth
 def said(name: str, value: float, plus_minus: float = 0.0) -> str:
     """The value of a quantity with its unit, and in inches too where it is a length.
 
-    plus_minus: how far it may be off, in the same unit: "0.23 mm ± 0.02 mm (0.0091 in ± 0.0008 in)", "59° ± 0.5°".
+    plus_minus: how far it may be off, in the same unit: "0.23 mm ± 0.02 mm (0.0091 ± 0.0008 in)", "59° ± 0.5°".
     """
     q = quantity(name)
     if q.unit not in _INCHES:
@@ -41,7 +41,7 @@ def _in_inches(q: Quantity, value: float, plus_minus: float) -> str:
     if not error:
         return f"{plain_number(inches, 3 if abs(inches) >= 1 else _FINEST)} {unit}"
     decimals = max(2, min(_FINEST, _two_figures(error)))
-    return f"{plain_number(inches, decimals)} {unit} ± {plain_number(error, decimals)} {unit}"
+    return f"{plain_number(inches, decimals)} ± {plain_number(error, decimals)} {unit}"
 
 
 def _two_figures(error: float) -> int:

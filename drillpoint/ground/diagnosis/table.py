@@ -105,9 +105,8 @@ def _below(report: Report) -> Iterator[str]:
         yield order
     yield from report.signs
     used = {line.certainty for line in lines_of(report)}
-    if used:
-        yield " ".join(f"{_capital(word)}: {means}." for word, means in CERTAINTY.items() if word in used)
-    yield CAUTION
+    meanings = (f"{_capital(word)}: {means}." for word, means in CERTAINTY.items() if word in used)
+    yield " ".join((*meanings, CAUTION))
 
 
 def as_html(report: Report) -> str:
@@ -117,7 +116,9 @@ def as_html(report: Report) -> str:
         heads = "".join(f'<th scope="col" style="{_LEFT}">{head}</th>' for head in HEADS)
         body = "".join(map(_row, lines))
         parts.append(f"<table><thead><tr>{heads}</tr></thead><tbody>{body}</tbody></table>")
-    parts += [f"<p>{escape(below)}</p>" for below in _below(report)]
+    *said, small = _below(report)
+    parts += [f"<p>{escape(below)}</p>" for below in said]
+    parts.append(f'<p style="font-size:85%">{escape(small)}</p>')
     for heading, entries in notes_of(report):
         listed = "".join(f"<li>{escape(entry)}</li>" for entry in entries)
         parts.append(f"<details><summary>{escape(heading)}</summary><ul>{listed}</ul></details>")

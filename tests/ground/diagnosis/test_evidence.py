@@ -86,7 +86,6 @@ def test_several_readings_of_one_fault() -> None:
 
 def test_evidence_says_number_error_limit_and_whose() -> None:
     assert str(apart(0.26, 0.02, 0.05)) == (
-        "they differ by 0.26 mm ± 0.02 mm (0.0102 in ± 0.0008 in); "
-        "allowed is at most 0.05 mm (0.002 in): shop's choice."
+        "they differ by 0.26 mm ± 0.02 mm (0.0102 ± 0.0008 in); allowed is at most 0.05 mm (0.002 in): shop's choice."
     )
     assert str(low(5, 1)) == "it is 5° ± 1°; it should be at least 8°: shop's choice."

@@ -331,6 +331,16 @@ def test_a_hole_that_the_lips_explain_follows_from_them() -> None:
     other = find_faults(Readings(hole_diameter=11.2, **lips))
     assert one(other, "wide_hole").follows_from == ""
     assert any("run-out" in said for said in other.agreements)
+    # DERIVED: 0.28·tan 59° = 0.466 mm is the most that the lips make, and the hole is 1.2 mm wider.
+    assert "grinding them does not cure it" in one(other, "wide_hole").cure
+    assert "grinding them" not in one(explained, "wide_hole").cure
+    level = find_faults(Readings(hole_diameter=10.36, lip_height_difference=0, diameter=10, point_angle=118))
+    assert keys(level) == ["wide_hole"] and "run-out" in level.faults[0].cure
+    differ = {"half_angle_1": 59, "half_angle_2": 62}
+    angled = find_faults(Readings(hole_diameter=10.36, lip_height_difference=0, diameter=10, **differ))
+    assert "run-out" not in one(angled, "wide_hole").cure
+    unread = find_faults(Readings(hole_diameter=10.36, diameter=10, point_angle=118))
+    assert unread.faults[0].cure == "Measure the lips before anything is ground."
 
 
 def test_a_drill_is_called_turned_only_against_its_set_up() -> None:

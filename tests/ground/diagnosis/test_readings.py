@@ -112,7 +112,7 @@ def test_an_end_no_drill_has_is_left_out() -> None:
     [
         (Measured(59, 0.5), "half_angle_1", "59° ± 0.5°"),
         (Measured(59), "half_angle_1", "59°"),
-        (Measured(0.1, 0.02), "lip_height_difference", "0.1 mm ± 0.02 mm (0.0039 in ± 0.0008 in)"),
+        (Measured(0.1, 0.02), "lip_height_difference", "0.1 mm ± 0.02 mm (0.0039 ± 0.0008 in)"),
         (Measured(0.26, 0.0063), "web_ratio", "0.26 ± 0.0063"),
     ],
 )

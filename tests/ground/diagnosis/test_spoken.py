@@ -15,7 +15,7 @@ from drillpoint.relations import oversize
     [
         # DERIVED: divided by 25.4 and rounded by hand.
         ("lip_height_difference", 0.0762, 0.0, "0.076 mm (0.003 in)"),
-        ("lip_length_difference", 0.5, 0.5, "0.5 mm ± 0.5 mm (0.02 in ± 0.02 in)"),
+        ("lip_length_difference", 0.5, 0.5, "0.5 mm ± 0.5 mm (0.02 ± 0.02 in)"),
         ("diameter", 25.4, 0.0, "25.4 mm (1 in)"),
         ("feed", 0.15, 0.0, "0.15 mm/rev (0.0059 in/rev)"),
         ("half_angle_1", 59, 0.5, "59° ± 0.5°"),
