@@ -132,7 +132,7 @@ QUESTIONS = [
     Answered(
         "is the hole too large by twice the error of lip height?",
         10,
-        [n(over_by_height(0.003 * INCH, a) / INCH, 4) for a in (118, 135)],
+        [n(0.5 + over_by_height(0.003 * INCH, a) / INCH, 4) for a in (118, 135)],
         ["0.003"],
     ),
     Answered(
@@ -180,9 +180,7 @@ QUESTIONS = [
         2,
         [n(countersink_depth(mouth_diameter=0.5, flat_diameter=0, countersink_angle=a), 3) for a in (82, 100)],
     ),
-    Answered(
-        "holes of 21 mm for a dowel of 40 mm", 2, [n(40 - 2 * (21 - point_height(diameter=8, point_angle=118)), 1)]
-    ),
+    Answered("holes of 21 mm for a dowel of 40 mm", 2, [n(40 - 2 * DOWEL_HOLE, 2)]),
     Answered("two formulas for the tip: which is right?", 2, [], ["tan", "same"]),
     Answered(
         "does 135° push harder than 118°?",
