@@ -29,7 +29,7 @@ def test_converted_figures_are_those_printed(name: str, unit: str, factor: float
 
 
 def test_what_was_read_in_a_copy() -> None:
-    # SOURCE: US Navy training manual NAVEDTRA 14345, ft/min (seen).
+    # SOURCE: US Navy training manual no. 14345, ft/min (seen).
     assert _printed("cutting_speed", "mild steel") == "80 to 110"
     assert _printed("cutting_speed", "stainless steel") == "30 to 40"
     assert _printed("cutting_speed", "brass") == _printed("cutting_speed", "aluminium") == "200 to 300"
