@@ -54,9 +54,11 @@ class SolidWidget(CellWidget):
         picture = self.picture()
         said_of = [(*one.says.values(), *(one.of_names if self._labels else ())) for one in self._looked_at]
         lines = list(dict.fromkeys(said for sentences in said_of for said in sentences))
-        said = "".join(f"<li>{html.escape(line)}</li>" for line in lines)
+        said = f"<ul>{''.join(f'<li>{html.escape(line)}</li>' for line in lines)}</ul>"
+        if self._labels:  # the names are on the picture, so what each is may be unfolded
+            said = f"<details><summary>What each part is</summary>{said}</details>"
         return {
-            "text/html": f"<figure>{picture.html}</figure><ul>{said}</ul>",
+            "text/html": f"<figure>{picture.html}</figure>{said}",
             "text/plain": "\n".join([picture.alt, *lines]),
         }
 
