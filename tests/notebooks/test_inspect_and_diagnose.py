@@ -147,7 +147,8 @@ FIGURES: dict[str, list[str]] = {
     "spindle-remarks": [n(wider(LEVEL_TO), 3), plain(SWING)],
     "spindle-answer": [n(SEEN_FROM_SPINDLE, 3), plain(FEEDS[2])],
     "order": ["3", "1", "2", "3", "4", "5"],
-    "recheck": ["3", plain(STEP), "2"],
+    "recheck": ["3"],
+    "recheck-a": [plain(STEP), "2"],
     "recheck-angles": [n(HALF)],
     "recheck-indicator": [plain(AFTER), "0.2"],
     "disagree": ["2", plain(ALLOWED)],
@@ -237,6 +238,7 @@ def test_the_innocent_drill_has_no_fault_of_its_own() -> None:
     assert [fault.key for fault in report.faults] == ["wide_hole"]
     assert report.faults[0].kind.order == 0  # nothing for the wheel
     assert f"explain at most {plain_number(wider(LEVEL_TO), 3)} mm" in report.agreements[0]
+    assert "run-out of drill and spindle" in report.faults[0].cure
     assert "runs out with the spindle" in report.signs[0]
 
 
@@ -251,6 +253,8 @@ def test_faults_are_put_right_in_the_order_of_the_table() -> None:
     assert of["unequal_angles"] < of["too_little_relief"] < of["lip_height"] < of["worn_corners"] < of["thick_web"]
     keys = [fault.key for fault in find_faults(IN_ORDER).for_the_wheel()]
     assert keys == ["unequal_angles", "lip_height", "thick_web"]
+    # "The table puts the worst one first."
+    assert find_faults(IN_ORDER).faults[0].key == "lip_height"
     assert "half_angle_2=61,\n    lip_height_difference=0.6, higher_lip=2, web=2.5" in code(LESSON)["order-found"]
 
 
