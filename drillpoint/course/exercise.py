@@ -74,7 +74,10 @@ class Statement:
 
 @frozen
 class Entered:
-    """A quantity that the student chooses, in a plan or on an explorer; `example` is a formula for one that does."""
+    """A quantity that the student chooses, in a plan or on an explorer; `example` is a formula for one that does.
+
+    Without an example it is a setting of a cone, and the program works the set-up out.
+    """
 
     name: str
     unit: str
@@ -88,8 +91,21 @@ class Entered:
 
 
 @frozen
+class Measure:
+    """Something read on the point that the numbers of a task grind; `grinding` says what can be read.
+
+    changed: formulas for numbers that are otherwise on this point than given. radius: a formula for the place on the
+    lip, where the reading is one along the lip.
+    """
+
+    reading: str
+    changed: Mapping[str, str] = field(factory=dict)
+    radius: str = ""
+
+
+@frozen
 class Requirement:
-    """What a plan has to meet: a relation's value, or a formula's, between limits that are formulas themselves."""
+    """What a plan has to meet: a relation's value, a formula's or a reading's, between limits that are formulas."""
 
     says: str
     relation: str = ""
@@ -99,6 +115,7 @@ class Requirement:
     share: float = 1.0
     source: str = ""
     """Whose limits they are, for limits that are somebody's choice; shown with them."""
+    ground: Measure | None = None
 
 
 @frozen
@@ -161,6 +178,8 @@ class Task:
     requirements: tuple[Requirement, ...] = ()
     explorer: str = ""
     diagnosis: Diagnosis | None = None
+    measures: Mapping[str, Measure] = field(factory=dict)
+    """What is read on ground points, by the name that texts and formulas use; each name is among the givens, too."""
     rubric: tuple[Criterion, ...] = ()
     lines: Mapping[str, int] = field(factory=dict, eq=False, repr=False)
     """Entry -> its line in the file; "" is where the task begins."""

@@ -12,6 +12,8 @@ from drillpoint.course.exercise import Criterion, Diagnosis, Entered, Given, Giv
 from drillpoint.course.faulty import AMOUNT, FAULT, FLANK, KNOWN_FAULTS, readable
 from drillpoint.course.formula import read_formula
 from drillpoint.course.given_file import check_unit
+from drillpoint.course.grinding import CONE, WANTED
+from drillpoint.course.measure_file import measure_from
 from drillpoint.course.planning import taken_by_rule
 from drillpoint.course.reading import ReadingError
 from drillpoint.course.sound_points import SOUND_POINTS
@@ -66,15 +68,29 @@ def entered_from(name: str, raw: Any, task: Task, where: Place) -> Entered:
     unit = entry(raw, "unit", str, where, QUANTITIES[name].unit)
     check_unit(unit, name, where)
     decimals = entry(raw, "decimals", int, where, QUANTITIES[name].decimals)
+    if "example" not in raw and name in CONE[1:]:
+        return Entered(name, unit, decimals, "")
     example = str(entry(raw, "example", (str, int, float), where))
     _formula(example, _names(task), where)
     return Entered(name, unit, decimals, example)
 
 
+def check_set_up(task: Task, where: Place) -> None:
+    """Where the program works an example out, the angles that are wanted must be there."""
+    known = {*_names(task), *(entered.name for entered in task.enters)}
+    lacking = [name for name in WANTED if name not in known]
+    left_out = [entered.name for entered in task.enters if not entered.example]
+    if left_out and lacking:
+        raise InstructorError(
+            f"{where.inside('enter', left_out[0]).at()}: {left_out[0]} has no example, so the set-up of the cone is "
+            f"worked out; that needs {' and '.join(lacking)} as a given"
+        )
+
+
 def requirement_from(raw: Any, task: Task, where: Place) -> Requirement:
     """One thing that a plan has to meet."""
     where = where.inside(what="requirement")
-    check_keys(raw, {"says", "relation", "formula", "at_least", "at_most", "share", "source"}, where)
+    check_keys(raw, {"says", "relation", "formula", "ground", "at_least", "at_most", "share", "source"}, where)
     at_least, at_most = (str(entry(raw, key, (str, int, float), where, "")) for key in ("at_least", "at_most"))
     rule = Requirement(
         entry(raw, "says", str, where).strip().rstrip("."),
@@ -85,17 +101,20 @@ def requirement_from(raw: Any, task: Task, where: Place) -> Requirement:
         float(entry(raw, "share", (int, float), where, 1)),
         entry(raw, "source", str, where, ""),
     )
-    if bool(rule.relation) == bool(rule.formula):
-        raise InstructorError(f"{where}: a requirement has either a relation or a formula")
+    if [bool(rule.relation), bool(rule.formula), "ground" in raw].count(True) != 1:
+        raise InstructorError(f"{where}: a requirement has either a relation, or a formula, or ground")
     if not (at_least or at_most) or rule.share <= 0:
         raise InstructorError(f"{where}: a requirement has at_least or at_most or both, and its share is above 0")
     names = (*_names(task), *(entered.name for entered in task.enters))
     for formula in (rule.formula, at_least, at_most):
         if formula:
             _formula(formula, names, where)
+    own = tuple(given.name for given in task.givens if not given.shown_only)
+    if "ground" in raw:
+        ground_from = (*own, *(entered.name for entered in task.enters))
+        return evolve(rule, ground=measure_from(raw["ground"], ground_from, names, where.inside("ground")))
     if rule.relation:
         one_of(BOOK, rule.relation, "relation", where)
-        own = tuple(given.name for given in task.givens if not given.shown_only)
         try:
             taken_by_rule(task, rule, own)
         except DrillpointError as error:

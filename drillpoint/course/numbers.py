@@ -13,6 +13,7 @@ from drillpoint.course.exercise import GivenValue, Task
 from drillpoint.course.faulty import AMOUNT, FAULT, FLANK, FaultyDrill, drill_with, fault_options
 from drillpoint.course.filling import filled
 from drillpoint.course.formula import read_formula, same_values, sample_points
+from drillpoint.course.grinding import measured, shown
 from drillpoint.course.planning import example_of, held_against
 from drillpoint.course.reading import unit_and_factor, with_unit
 from drillpoint.course.slips import SLIPS, Derivation
@@ -73,6 +74,10 @@ def numbers_of(task: Task, indices: Sequence[int]) -> Numbers | Unfit:
     if task.kind == "formula":
         return _sampled(task)
     givens = _drawn(task, indices)
+    try:
+        givens |= _measured(task, givens)
+    except DrillpointError as error:
+        return Unfit(str(error).splitlines()[0])
     if task.kind == "parts":
         return _in_parts(task, givens)
     if task.kind == "diagnose":
@@ -87,6 +92,9 @@ def numbers_of(task: Task, indices: Sequence[int]) -> Numbers | Unfit:
 def solved(task: Task, givens: Mapping[str, GivenValue]) -> Numbers | Unfit:
     """Work out one task, or one part, from its givens."""
     values = {name: given.value for name, given in givens.items()}
+    if not task.relation:
+        decided = _stated(task, givens)
+        return decided if isinstance(decided, Unfit) else Numbers(givens, options=decided)
     try:
         right = right_value(task, values)
     except DrillpointError as error:
@@ -138,7 +146,10 @@ def _in_parts(task: Task, givens: Mapping[str, GivenValue]) -> Numbers | Unfit:
 
 def _planned(task: Task, givens: Mapping[str, GivenValue]) -> Numbers | Unfit:
     values = {name: given.value for name, given in givens.items()}
-    example = example_of(task, values)
+    try:
+        example = example_of(task, values)
+    except DrillpointError as error:
+        return Unfit(str(error).splitlines()[0])
     for met in held_against(task, values, example):
         if not met.met:
             return Unfit(f"the example does not meet a requirement: {met.line}")
@@ -199,6 +210,17 @@ def _drawn(task: Task, indices: Sequence[int]) -> dict[str, GivenValue]:
             drawn = GivenValue(value, with_unit(f"{value:g}", QUANTITIES[given.name].unit))
         givens[given.name] = drawn
     return givens
+
+
+def _measured(task: Task, givens: Mapping[str, GivenValue]) -> dict[str, GivenValue]:
+    """What is read on ground points, as givens that are printed or decide something."""
+    found: dict[str, GivenValue] = {}
+    values = {name: given.value for name, given in givens.items() if name not in task.measures}
+    own = tuple(given.name for given in task.givens if not given.shown_only)
+    for name, measure in task.measures.items():
+        value = measured(measure, values, own)
+        found[name] = GivenValue(value, shown(measure.reading, value))
+    return found
 
 
 def _tolerance(task: Task, right: float, values: Mapping[str, float]) -> float:

@@ -17,11 +17,22 @@ def pictures_of(question: Question) -> tuple[Picture, ...]:
     figure = question.task.figure
     if figure is None:
         return ()
-    values = {name: given.value for name, given in question.numbers.givens.items()}
+    values = {name: given.value for name, given in question.numbers.givens.items() if _takes(question, name)}
     asked = {part.asked for part in (question.task, *question.task.parts)} - {""}
     # The number asked for is never written on the drawing, whether the file says so or not.
     hide = {*figure.hide, *(asked & set(shown_by(figure.view)))}
     return (draw(figure.view, units="mm", hide=hide, **values),)
+
+
+def _takes(question: Question, name: str) -> bool:
+    """Whether the drawing takes this given; a point that is ground for it takes its settings only."""
+    from drillpoint.drawing.catalogue import COMPUTED
+    from drillpoint.drawing.draw import scene
+
+    figure = question.task.figure
+    if figure is not None and figure.view in COMPUTED:
+        return name in scene(figure.view).needs
+    return name not in question.task.measures
 
 
 def shown_by(view: str) -> tuple[str, ...]:

@@ -10,6 +10,7 @@ from attrs import frozen
 from drillpoint.course.computing import needed
 from drillpoint.course.exercise import Requirement, Task
 from drillpoint.course.formula import read_formula
+from drillpoint.course.grinding import measured, set_up, shown, taken
 from drillpoint.course.reading import unit_and_factor, with_unit
 from drillpoint.errors import DrillpointError
 from drillpoint.quantities import QUANTITIES
@@ -31,14 +32,18 @@ class Met:
 
 def example_of(task: Task, givens: Mapping[str, float]) -> dict[str, float]:
     """What the instructor's example enters for these givens, as a student would type it; in the library's units."""
-    found = {}
-    for entered in task.enters:
+    found: dict[str, float] = {}
+    # What the program works out may rest on what the instructor's formulas enter.
+    for entered in sorted(task.enters, key=lambda entered: not entered.example):
         unit, factor = unit_and_factor(entered.unit)
-        value = read_formula(entered.example, tuple(givens)).at(givens)
+        if entered.example:
+            value = read_formula(entered.example, tuple(givens)).at(givens)
+        else:
+            value = set_up({**givens, **found})[entered.name]
         if not unit and not math.isfinite(value):
             value = math.nan
         found[entered.name] = round(value / factor, entered.decimals) * factor
-    return found
+    return {entered.name: found[entered.name] for entered in task.enters}
 
 
 def held_against(task: Task, givens: Mapping[str, float], entered: Mapping[str, float]) -> tuple[Met, ...]:
@@ -71,6 +76,8 @@ def _held(
 
 
 def _value_of(task: Task, rule: Requirement, own: Mapping[str, float], values: Mapping[str, float]) -> float:
+    if rule.ground is not None:
+        return measured(rule.ground, values, (*own, *_entries(task)))
     if not rule.relation:
         return read_formula(rule.formula, tuple(values)).at(values)
     relation = BOOK[rule.relation]
@@ -79,7 +86,7 @@ def _value_of(task: Task, rule: Requirement, own: Mapping[str, float], values: M
 
 def taken_by_rule(task: Task, rule: Requirement, own: Sequence[str]) -> tuple[str, ...]:
     """Which givens and entries the relation of a requirement takes; what is entered comes first."""
-    entries = tuple(entered.name for entered in task.enters)
+    entries = _entries(task)
     return needed(BOOK[rule.relation], (*entries, *(name for name in own if name not in entries)), entries)
 
 
@@ -87,6 +94,9 @@ def _used_by(task: Task, rule: Requirement, own: Mapping[str, float]) -> set[str
     names = {*own, *(entered.name for entered in task.enters)}
     used: set[str] = set(taken_by_rule(task, rule, tuple(own))) if rule.relation else set()
     formulas = [text for text in (rule.formula, rule.at_least, rule.at_most) if text]
+    if rule.ground is not None:
+        used.update(taken(rule.ground, tuple(names)))
+        formulas += [*rule.ground.changed.values(), *([rule.ground.radius] if rule.ground.radius else [])]
     return used.union(*(read_formula(text, (*names, *(g.name for g in task.givens))).names for text in formulas))
 
 
@@ -100,7 +110,13 @@ def _whose(rule: Requirement) -> str:
     return f"; {rule.source}" if rule.source else ""
 
 
+def _entries(task: Task) -> tuple[str, ...]:
+    return tuple(entered.name for entered in task.enters)
+
+
 def _shown(rule: Requirement, value: float) -> str:
+    if rule.ground is not None:
+        return shown(rule.ground.reading, value, 1)
     if rule.relation:
         quantity = BOOK[rule.relation].result
         return quantity.show(value, quantity.decimals + 1)

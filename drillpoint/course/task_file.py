@@ -14,6 +14,7 @@ from drillpoint.course.formula import check_names, read_formula
 from drillpoint.course.formula_grammar import USUAL_FUNCTIONS
 from drillpoint.course.given_file import check_unit, given_from
 from drillpoint.course.kind_file import (
+    check_set_up,
     decided_from,
     diagnosis_from,
     drawn_with,
@@ -22,6 +23,7 @@ from drillpoint.course.kind_file import (
     rubric_from,
     statement_from,
 )
+from drillpoint.course.measure_file import measures_from, with_measured
 from drillpoint.course.reading import ReadingError
 from drillpoint.course.slips import SLIPS
 from drillpoint.errors import DrillpointError, InstructorError
@@ -34,17 +36,18 @@ WITH_A_RELATION = ("number", "choice", "formula", "judgement")
 MOST_DECIMALS = 8
 
 _COMMON = {"id", "kind", "title", "text", "hints", "points", "let", "givens", "drawing"}
+_MEASURED = _COMMON | {"measure"}
 _ONE_ANSWER = {"relation", "asked", "unit", "decimals", "tolerance", "slips"}
 ENTRIES: Mapping[str, set[str]] = {
-    "number": _COMMON | _ONE_ANSWER,
-    "choice": _COMMON | _ONE_ANSWER | {"statements"},
+    "number": _MEASURED | _ONE_ANSWER,
+    "choice": _MEASURED | _ONE_ANSWER | {"statements"},
     "formula": _COMMON | _ONE_ANSWER | {"names", "symbol", "functions"},
-    "judgement": _COMMON | _ONE_ANSWER | {"at_least", "at_most"},
-    "parts": _COMMON | {"parts"},
-    "settings": _COMMON | {"enter", "requirements", "explorer"},
-    "plan": _COMMON | {"enter", "requirements", "decide"},
+    "judgement": _MEASURED | _ONE_ANSWER | {"at_least", "at_most"},
+    "parts": _MEASURED | {"parts"},
+    "settings": _MEASURED | {"enter", "requirements", "explorer"},
+    "plan": _MEASURED | {"enter", "requirements", "decide"},
     "diagnose": _COMMON | {"faults", "readings", "cure", "flanks"},
-    "open": _COMMON | {"rubric"},
+    "open": _MEASURED | {"rubric"},
 }
 PART_ENTRIES = _ONE_ANSWER | {"id", "kind", "text", "hints", "points", "carry", "takes", "at_least", "at_most"}
 
@@ -63,13 +66,16 @@ def task_from(raw: Mapping[str, Any], where: Place) -> Task:
             kinds = " or ".join(other for other in KINDS if key in ENTRIES[other])
             raise InstructorError(f"{where.at(key)}: {key} belongs to kind = {kinds!r}, and this is {kind!r}")
     givens = _givens(raw, where)
+    measures = measures_from(entry(raw, "measure", dict, where, {}), givens, where)
+    has_relation = kind in WITH_A_RELATION and not (kind == "choice" and measures and "relation" not in raw)
     task = Task(
         id=task_id,
         kind=kind,
         title=entry(raw, "title", str, where),
         text=entry(raw, "text", str, where).strip(),
-        **(_one_answer(raw, where) if kind in WITH_A_RELATION else _NO_ANSWER),
-        givens=givens,
+        **(_one_answer(raw, where) if has_relation else _NO_ANSWER),
+        givens=with_measured(givens, measures),
+        measures=measures,
         hints=list_of_texts(raw, "hints", where),
         points=float(entry(raw, "points", (int, float), where, 1)),
         let=texts(raw, "let", where),
@@ -88,7 +94,7 @@ def _with_its_own(task: Task, raw: Mapping[str, Any], where: Place) -> Task:
     """Add what only its kind has."""
     if task.kind == "parts":
         return evolve(task, parts=_parts(task, entry(raw, "parts", list, where), where))
-    if task.kind == "choice" and "statements" in raw:
+    if task.kind == "choice" and ("statements" in raw or not task.relation):
         statements = enumerate(entry(raw, "statements", list, where))
         return evolve(
             task, statements=tuple(statement_from(s, task, where.inside("statements", n)) for n, s in statements)
@@ -99,6 +105,7 @@ def _with_its_own(task: Task, raw: Mapping[str, Any], where: Place) -> Task:
         for n, decided in enumerate(entry(raw, "decide", list, where, [])):
             place = where.inside("decide", n)
             task = evolve(task, parts=(*task.parts, evolve(decided_from(decided, task, place), lines=_lines(place))))
+        check_set_up(task, where)
         rules = enumerate(entry(raw, "requirements", list, where))
         return evolve(
             task, requirements=tuple(requirement_from(r, task, where.inside("requirements", n)) for n, r in rules)
@@ -268,7 +275,9 @@ def _slip_from(raw: Any, where: Place) -> SlipRule:
 def _figure_from(raw: Mapping[str, Any], where: Place) -> Figure | None:
     if not raw:
         return None
-    from drillpoint.drawing.catalogue import STATED
+    from drillpoint.drawing.catalogue import COMPUTED, STATED
 
     check_keys(raw, {"view", "hide"}, where)
-    return Figure(one_of(STATED, entry(raw, "view", str, where), "view", where), list_of_texts(raw, "hide", where))
+    return Figure(
+        one_of((*STATED, *COMPUTED), entry(raw, "view", str, where), "view", where), list_of_texts(raw, "hide", where)
+    )

@@ -72,6 +72,8 @@ def worked_for(task: Task, numbers: Numbers) -> str:
         return _one_that_does(task, numbers)
     if task.kind == "open":
         return "\n".join(criterion.says for criterion in task.rubric)
+    if not task.relation:
+        return _decided(task, numbers)
     relation = BOOK[task.relation]
     if task.kind == "formula":
         middle = {given.name: given.values[len(given.values) // 2].value for given in task.givens}
@@ -115,6 +117,13 @@ def _one_that_does(task: Task, numbers: Numbers) -> str:
     shown = ", ".join(f"{QUANTITIES[name].term} {QUANTITIES[name].show(value)}" for name, value in example.items())
     lines = [met.line for met in held_against(task, values, example)]
     return "\n".join([f"One that does, and not the only one: {shown}.", *lines])
+
+
+def _decided(task: Task, numbers: Numbers) -> str:
+    """The true sentence, and the readings that make it so."""
+    right = next(text for text, wrong in numbers.options if wrong is None)
+    read = (f"{name.replace('_', ' ')}: {numbers.givens[name].shown}" for name in task.measures)
+    return "\n".join([right, "Measured on the ground points: " + "; ".join(read) + "."])
 
 
 def _tolerance(task: Task, numbers: Numbers) -> str:

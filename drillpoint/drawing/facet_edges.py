@@ -11,6 +11,8 @@ import numpy as np
 from drillpoint.ground import FacetedFlank, GroundPoint
 
 if TYPE_CHECKING:
+    from numpy.typing import NDArray
+
     from drillpoint.ground.flute import Array
 
 _PLACES = 4001
@@ -42,7 +44,7 @@ def _edge(
     return (x[at[[0, -1]]], y[at[[0, -1]]]) if len(at) else None
 
 
-def _inside(outline: tuple[Array, Array], x: Array, y: Array) -> Array:
+def _inside(outline: tuple[Array, Array], x: Array, y: Array) -> NDArray[np.bool_]:
     """Whether places lie inside a closed line: a ray from there to the right crosses it an odd number of times."""
     from_x, from_y = outline
     to_x, to_y = np.roll(from_x, -1), np.roll(from_y, -1)
