@@ -15,6 +15,7 @@ STATED: tuple[str, ...] = (
     "unequal_angles",
     "relief",
     "rake_along_lip",
+    "dubbed_lip",
     "chisel_view",
     "regrind",
     "plane_setup",
