@@ -90,7 +90,7 @@ def drill_with(
         return f"the readings of a drill ground for {fault} do not show it for sure"
     printed = [(QUANTITIES[name].term, QUANTITIES[name].show(value, _decimals(name))) for name, value in taken.items()]
     if higher:
-        printed.append(("lip that stands nearer to the tip at its corner", str(higher)))
+        printed.append(("nearer to the tip at its corner stands", f"lip {higher}"))
     return FaultyDrill(point, fault, sound, tuple(printed))
 
 
