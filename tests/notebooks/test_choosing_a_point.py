@@ -18,6 +18,7 @@ from drillpoint.relations import (
     drilling_time,
     dub_normal_rake,
     feed_rate,
+    least_dub_width,
     lip_length,
     normal_rake,
     point_height,
@@ -120,6 +121,9 @@ STAINLESS = [float(f) for span in spans("cutting_speed", "stainless steel") for 
 HELIX_FOR_BRASS = re.findall(r"brass, helix (\d+)° to (\d+)°", str(look_up("point_angle_by_work", work="brass")))[0]
 BRASS_SPEEDS = spans("cutting_speed", "brass")
 FOUR, EXACT_INCH = INCH_RULE[1] * INCH / FOOT, float(INCH_RULE[0]) * INCH / FOOT
+NARROWEST = float(
+    least_dub_width(feed=USUAL_FEED, dub_rake=0, radius=D / 2, diameter=D, web=W, point_angle=A),
+)
 LARGE_TURNS = turns(TIMED_SPEED, LARGE)
 TIME = float(
     drilling_time(shoulder_depth=DEEP, diameter=LARGE, point_angle=A, feed=TIMED_FEED, cutting_speed=TIMED_SPEED)
@@ -177,6 +181,7 @@ FIGURES: dict[str, list[str]] = {
         *HELIX_FOR_BRASS,
         *(n(SLOW), n(rake(SHARP, SLOW), 1), n(SHARP), n(rake(A, SLOW), 1), n(A)),
     ],
+    "brass-plastic": [n(NARROWEST, 3)],
     "edge": ["3", plain(ROUNDING), plain(SMALL_FEED)],
     "speed": ["6", n(PLATE_SPEED)],
     "speed-pin": [n(turns(SPEEDS["pin"], PIN_HOLE) / 10) + "0", n(turns(PLATE_SPEED, PIN_HOLE))],
