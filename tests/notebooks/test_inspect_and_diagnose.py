@@ -130,7 +130,7 @@ FIGURES: dict[str, list[str]] = {
     ],
     "angles": ["8", *map(n, KAPPAS), n(sum(KAPPAS)), n(A), plain(TOLERANCE)],
     "angles-remarks": ["1", "2", "60", n(KAPPAS[0]), "2", n(KAPPAS[1]), "3"],
-    "angles-dragged": [n(FULL_FEED, 3), n(D)],
+    "angles-dragged": [n(FULL_FEED, 3)],
     "angles-idle": [plain(FEED), n(idle(FEED), 2), n(D / 2)],
     "angles-off": [n(TWO_OFF), *map(plain, TO_THE_DOT), n(sum(TO_THE_DOT))],
     "angles-both": [
@@ -204,7 +204,7 @@ def test_one_lip_does_it_all_where_the_drill_is_held_on_its_axis() -> None:
 def test_a_lighter_feed_leaves_the_lagging_lip_less_to_do() -> None:
     assert [idle(feed) for feed in FEEDS] == sorted(idle(feed) for feed in FEEDS)
     assert all(idle(feed) < D / 2 for feed in FEEDS) and idle(FULL_FEED) == pytest.approx(D / 2)
-    # It is further than twice what lessons feed a 10 mm drill.
+    # "More than twice the heaviest feed of this lesson."
     assert 2 * FEEDS[2] < FULL_FEED
 
 
