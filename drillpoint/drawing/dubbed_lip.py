@@ -55,6 +55,7 @@ def build() -> tuple[Scene, list[Any]]:
         width=WIDTH,
         height=HEIGHT,
         needs=("dub_width", "normal_rake", "dub_normal_rake", "normal_relief", "chip_thickness"),
+        also=("corner_radius",),
         relations=("wedge_angle", "dub_wedge_angle", "least_dub_width", "dub_set_back"),
         allowed=(
             Allowed("dub_width", "a flat of {dub_width} is none; give a width above 0, for example 0.2", low=1e-4),

@@ -114,7 +114,7 @@ class Explorer:
                 state[slider.name] = float(f"{share * state[slider.share_of]:.12g}")
         for slider in self.sliders:
             low, high = slider.limits(state)
-            if not low * (1 - 1e-9) <= state[slider.name] <= high * (1 + 1e-9):
+            if not low - 1e-9 * abs(low) <= state[slider.name] <= high + 1e-9 * abs(high):
                 q = quantity(slider.name)
                 raise OutOfRange(
                     f"{slider.name} {q.show(state[slider.name], 4)} is outside the slider's {q.show(low, 4)} to "

@@ -7,6 +7,7 @@ from drillpoint.explorers.breakthrough import BREAKTHROUGH
 from drillpoint.explorers.chip import CHIP
 from drillpoint.explorers.cone import CONE
 from drillpoint.explorers.drilling import DRILLING
+from drillpoint.explorers.dubbing import DUBBING
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.hole import HOLE
 from drillpoint.explorers.lips import LIPS
@@ -37,6 +38,7 @@ EXPLORERS = {
         BREAKTHROUGH,
         RELIEF,
         RAKE,
+        DUBBING,
         REGRIND,
         ROLLED,
     )
