@@ -102,7 +102,7 @@ def _levelled(case: Case, report: Report) -> tuple[Stock, ...]:
     ):
         if height and height.value:
             amount = Measured(abs(height.value), height.plus_minus)
-            return (Stock("unequal_lips", "lips that are not level", ONE_LIP, amount, relation),)
+            return (Stock("unequal_lips", "the lip height difference", ONE_LIP, amount, relation),)
     return ()
 
 

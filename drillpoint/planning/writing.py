@@ -120,8 +120,12 @@ def _stock(plan: RegrindPlan) -> Section:
     if off.doubtful:
         lines.append(f"Within the reading errors {' and '.join(off.doubtful)} may decide: look after the first passes.")
     own = plan.shop
-    allowance = f"{length(own.finish_allowance)} to finish in it ({own.whose('finish_allowance')})"
-    lines.append(f"Take off {length(off.corners)} at the corners and {length(off.tip)} at the tip, {allowance}.")
+    where = f"{length(off.corners)} at the corners and {length(off.tip)} at the tip"
+    if off.corners == off.tip:
+        where = f"{length(off.tip)}, at corners and tip alike"
+    lines.append(
+        f"Take off {where}. {length(own.finish_allowance)} of it is to finish ({own.whose('finish_allowance')})."
+    )
     lines += plan.cures
     lines.append("Grind as little as possible, both flanks alike, and look often.")
     table = _table("Stock, fault by fault", ("fault", "stock along the axis", "off"), rows) if rows else None

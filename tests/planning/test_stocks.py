@@ -58,7 +58,7 @@ def test_a_sharper_point_comes_off_the_corners_and_spares_the_tip() -> None:
 def test_the_lip_ahead_loses_more() -> None:
     found = plan(lip_height_difference=0.3, higher_lip=2)
     assert found.off.ahead.value == pytest.approx(0.3)
-    assert found.off.decides == "lips that are not level"
+    assert found.off.decides == "the lip height difference"
     # Half angles alone: so much of a height at the corners.
     angles = plan(half_angle_1=57, half_angle_2=61, lip_height_difference=None)
     assert angles.off.ahead.value == pytest.approx(5 * (1 / tan(57) - 1 / tan(61)), abs=1e-9)
