@@ -12,14 +12,14 @@ import traitlets
 from drillpoint.drawing import Picture
 from drillpoint.drawing.draw import finished
 from drillpoint.drawing.picture import side_by_side
-from drillpoint.drawing.showing import read_units
+from drillpoint.drawing.showing import read_units, show
 from drillpoint.errors import LearnerError
 from drillpoint.explorers.answering import answer, drawings
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.find import find
 from drillpoint.explorers.rerun import CellWidget, running_cell
 from drillpoint.explorers.script import style, widget_module
-from drillpoint.quantities import nearest
+from drillpoint.quantities import QUANTITIES, nearest
 from drillpoint.relations import BOOK
 
 NOTHING_HELD: Mapping[str, Any] = MappingProxyType({})
@@ -117,6 +117,10 @@ class ExplorerWidget(CellWidget):
             BOOK[name].worked(**{given: values[given] for given in BOOK[name].givens}).text
             for name in self._explorer.worked
         ]
+        # What is measured on a ground point has no line to work out; its readings stand in place of one.
+        units = read_units(self.units)
+        read = (name for name in self._explorer.table if name in values)
+        lines = lines or [f"{QUANTITIES[name].term}: {show(name, values[name], units)}" for name in read]
         worked = "".join(f"<li>{html.escape(line)}</li>" for line in lines)
         return {
             "text/html": f"<figure>{still.html}</figure><ul>{worked}</ul>",

@@ -49,12 +49,8 @@ class Table:
         return "\n".join([self.title, *set_out])
 
 
-def bundle(tables: Sequence[Table], notes: Sequence[str] = ()) -> dict[str, str]:
-    """What a notebook shows of some tables and of sentences below them."""
-    html = "".join([*(table.html for table in tables), *(f"<p>{escape(note)}</p>" for note in notes)])
-    return {"text/html": html, "text/plain": as_text(tables, notes)}
-
-
-def as_text(tables: Sequence[Table], notes: Sequence[str] = ()) -> str:
-    """The same as plain text."""
-    return "\n\n".join([*map(str, tables), *notes])
+def bundle(tables: Sequence[Table], notes: Sequence[str] = (), before: Sequence[str] = ()) -> dict[str, str]:
+    """What a notebook shows of some tables, of sentences before them, and of notes below them."""
+    first, last = ([f"<p>{escape(said)}</p>" for said in sentences] for sentences in (before, notes))
+    html = "".join([*first, *(table.html for table in tables), *last])
+    return {"text/html": html, "text/plain": "\n\n".join([*before, *map(str, tables), *notes])}

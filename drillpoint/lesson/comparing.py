@@ -15,8 +15,8 @@ from drillpoint.lesson.blackboard import Board
 from drillpoint.quantities import quantity
 
 _OF_THE_POINT = ("point_angle", "lip_relief", "chisel_edge_angle", "chisel_edge_length", "heel_clearance")
-_AT_THE_AXIS = 1e-6
-"""Of the radius: so near to the axis, on the lip's side, the flank is looked at where four facets meet."""
+_BESIDE_THE_AXIS = 1e-6
+"""Of the radius: so near to the axis, on both sides, the flank is looked at, since facets may meet on it."""
 
 
 def compare(**points: GroundPoint | Setup) -> Board:
@@ -52,9 +52,16 @@ def _column(point: GroundPoint) -> tuple[str, ...]:
         others[0],
         written("lip_relief", half_way),
         _fall(point, float(corner.x[0]), float(corner.y[0])),
-        _fall(point, 0.0, _AT_THE_AXIS * point.flute.radius),
+        _at_the_axis(point),
         *others[1:],
     )
+
+
+def _at_the_axis(point: GroundPoint) -> str:
+    """The fall on the lip's side of the axis, and where it is another behind it, both."""
+    beside = _BESIDE_THE_AXIS * point.flute.radius
+    first, second = (_fall(point, 0.0, side * beside) for side in (1, -1))
+    return first if first == second else f"{first} and {second}"
 
 
 def _fall(point: GroundPoint, x: float, y: float) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from drillpoint.ground.table import Table, as_text, bundle
+from drillpoint.ground.table import Table, bundle
 
 SMALL = Table("Sizes", ("reading", "value"), (("web", "1.5 mm"), ("a < b", "3")))
 
@@ -24,7 +24,8 @@ def test_words_are_set_to_the_left_and_numbers_to_the_right() -> None:
     assert "text-align:right" not in wordy.html
 
 
-def test_sentences_stand_below() -> None:
-    shown = bundle([SMALL, SMALL], ["One & all."])
-    assert shown["text/plain"] == as_text([SMALL, SMALL], ["One & all."])
+def test_sentences_stand_before_and_notes_below() -> None:
+    shown = bundle([SMALL, SMALL], ["One & all."], ["First."])
     assert shown["text/plain"].endswith("\n\nOne & all.") and shown["text/html"].endswith("<p>One &amp; all.</p>")
+    assert shown["text/plain"].startswith("First.\n\nSizes") and shown["text/html"].startswith("<p>First.</p><table>")
+    assert shown["text/plain"].count("Sizes") == shown["text/html"].count("Sizes") == 2

@@ -36,12 +36,12 @@ def test_it_tells_the_plane_from_the_cone() -> None:
         assert cell in board.html
 
 
-def test_facets_are_looked_at_on_the_side_of_their_lip() -> None:
+def test_where_facets_meet_on_the_axis_both_falls_are_told() -> None:
     flute = Flute(diameter=10, web=1.5)
     wide = GroundPoint(flute, FacetedFlank(point_angle=118, axial_relief=8, secondary_relief=25))
     narrow = GroundPoint(flute, FacetedFlank(point_angle=118, axial_relief=8, secondary_relief=25, primary_width=0.5))
     shown = cells(compare(meet_on_the_axis=wide, narrow=narrow).text)
-    assert shown["fall square to the lip, at the axis"] == ["8°", "25°"]
+    assert shown["fall square to the lip, at the axis"] == ["8° and 25°", "25°"]
 
 
 def test_more_points_than_can_be_told_apart_are_refused() -> None:

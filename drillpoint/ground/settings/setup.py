@@ -52,7 +52,8 @@ class Setup:
 
     family: "skewed_axis", "lip_on_cone" or "plane". flute, flank: for `GroundPoint`. asked: the angles wanted, degrees,
     the chisel edge angle obtuse. reached: the same angles measured on the ground point; the chisel edge angle where the
-    edge crosses the drill axis. notes: what to know about the numbers given and the result.
+    edge crosses the drill axis. notes: what to know about the numbers given and the result. refused: of the nearest
+    set-up in place of one that cannot be had, why it cannot.
     """
 
     family: str
@@ -61,6 +62,7 @@ class Setup:
     asked: Angles
     reached: Angles
     notes: tuple[str, ...] = ()
+    refused: str = ""
 
     @cached_property
     def point(self) -> GroundPoint:
@@ -80,7 +82,8 @@ class Setup:
     def _repr_mimebundle_(self, **_: object) -> dict[str, str]:
         from drillpoint.ground.settings.setup_tables import setup_tables
 
-        return bundle(setup_tables(self), self.notes)
+        before = (f"There is no such set-up: {self.refused}. This is the nearest.",) if self.refused else ()
+        return bundle(setup_tables(self), [f"{note[0].upper()}{note[1:]}." for note in self.notes], before)
 
 
 def settings_of(flank: ConicalFlank | PlaneFlank) -> dict[str, float]:

@@ -82,5 +82,5 @@ def _cells(row: Effect) -> tuple[str, ...]:
 
 
 def _signed(value: float) -> str:
-    text = plain_number(abs(value), 3)
+    text = plain_number(abs(value), 2)
     return f"{'' if text == '0' else '+' if value > 0 else '−'}{text}°"

@@ -119,7 +119,7 @@ def plane_setup(
 
 
 def nearest_setup(*, cone_half_angle: float | None = None, **wanted: Any) -> Setup:
-    """The set-up for three wanted angles, or where there is none the nearest one, with a note that says why.
+    """The set-up for three wanted angles, or where there is none the nearest one, which says why.
 
     cone_half_angle: of the grinding cone; left out, one plane is meant. wanted: as for `conical_setup`, and for a plane
     as for `plane_setup`.
@@ -135,7 +135,7 @@ def nearest_setup(*, cone_half_angle: float | None = None, **wanted: Any) -> Set
     except NoSetup as none:
         if none.nearest is None:
             raise
-        return evolve(none.nearest, notes=(f"There is no such set-up: {none}.", *none.nearest.notes))
+        return evolve(none.nearest, refused=str(none))
 
 
 class Family(tuple[Setup, ...]):

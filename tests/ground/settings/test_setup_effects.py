@@ -56,4 +56,4 @@ def test_the_table_prints_each_setting_with_its_unit() -> None:
         "skew of the grinding cone, mm",
         "flank turn, °",
     ]
-    assert "+2.147°" in lines[2] and "−3.172°" in lines[3]  # REGRESSION
+    assert "+2.15°" in lines[2] and "−3.17°" in lines[3]  # REGRESSION
