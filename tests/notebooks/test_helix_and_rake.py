@@ -122,7 +122,7 @@ FIGURES: dict[str, list[str]] = {
     "slices-end": [n(AT_CORNER - rake(R), 1), n(ROUNDED_RAKE, 1), n(ORTHOGONAL, 1)],
     "wedge": ["4", "90"],
     "wedge-remarks": [n(relief(R), 1), n(relief(1), 1), "1", n(wedge(R), 1), n(wedge(1), 1)],
-    "brass": ["6", n(rake(R), 1)],
+    "brass": ["7", n(rake(R), 1)],
     "brass-rake-remarks": [n(dubbed_rake(R), 1)],
     "brass-wedge-remarks": [n(dubbed_wedge(R), 1), n(wedge(R), 1), "1", n(FEED, 1)],
     "brass-width-remarks": [n(LEAST, 3), n(FLAT, 1), n(FLAT / INCH, 3)],
