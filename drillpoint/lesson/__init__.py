@@ -6,9 +6,10 @@ several values of one given. how_sure: what reading errors make of a result. ask
 answer in words. find: the relations that speak of some words. governing_stock: which of several faults decides.
 look_up: published figures, each with its source. point_paper: a sheet to print at true scale. Flute, the flanks, Notch
 and GroundPoint: to grind a point in numbers; conical_setup, plane_setup, nearest_setup, family_of_setups, effects and
-leeway: the wheel's setting for it; compare and chart_points: several points beside each other; Readings, Limits and
-find_faults: what is wrong with one; inspection_sheet: a blank sheet to print; plan_regrind and Shop: what to do with a
-used drill. And every relation of the book under its own name, such as `lip_length`.
+leeway: the wheel's setting for it; compare and chart_points: several points beside each other; compare_thinnings: one
+point thinned in several ways; Readings, Limits and find_faults: what is wrong with one; inspection_sheet: a blank sheet
+to print; plan_regrind and Shop: what to do with a used drill. And every relation of the book under its own name, such
+as `lip_length`.
 
 Each name is fetched from its own room when it is first asked for, so that importing this module alone loads nothing.
 """

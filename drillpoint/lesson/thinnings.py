@@ -6,10 +6,11 @@ from collections.abc import Callable, Sequence
 
 from attrs import evolve
 
+from drillpoint.drawing.showing import Units, read_units, show
 from drillpoint.errors import LearnerError
 from drillpoint.ground import GroundPoint, Notch, Setup
 from drillpoint.ground.named import points_by_name
-from drillpoint.ground.record import NOT_THINNED, written
+from drillpoint.ground.record import NOT_THINNED
 from drillpoint.ground.table import Table
 from drillpoint.ground.thinning import ThinnedLipReadings, ThinningReadings
 from drillpoint.lesson.blackboard import Board
@@ -30,21 +31,23 @@ _OF_EACH_LIP: tuple[tuple[str, str, Callable[[ThinnedLipReadings], float]], ...]
 )
 
 
-def compare_thinnings(point: GroundPoint | Setup, **thinnings: Thinning) -> Board:
+def compare_thinnings(point: GroundPoint | Setup, *, units: str = "mm", **thinnings: Thinning) -> Board:
     """A point thinned in several ways in one table, as in
     `compare_thinnings(setup, half=Notch(...), one_side=(Notch(...), None))`.
 
     point: a ground point, or a set-up, of which the point is taken; its own notches, if it has any, are left out.
+    units: "mm" or "inch", for what is written.
     thinnings: each under a name of your own (an underscore is shown as a space): a notch for both lips, or the notches
     of lip 1 and lip 2 in brackets, where None leaves a lip as it is. Where the lips differ, both readings are told.
 
     Raises LearnerError for none or too many, for what is no notch, and for notches that cannot be cut.
     """
+    written_in = read_units(units)
     (bare,) = points_by_name({"point": point}).values()
     ground = points_by_name({name: _thinned(bare, name, thinning) for name, thinning in thinnings.items()})
     read = [_read(name, one) for name, one in ground.items()]
-    rows = [(term, *(written(like, of(one)) for one in read)) for term, like, of in _OF_THE_POINT]
-    rows += [(term, *(_both(like, of, one) for one in read)) for term, like, of in _OF_EACH_LIP]
+    rows = [(term, *(show(like, of(one), written_in) for one in read)) for term, like, of in _OF_THE_POINT]
+    rows += [(term, *(_both(like, of, one, written_in) for one in read)) for term, like, of in _OF_EACH_LIP]
     table = Table("Read on each thinned point", ("reading", *ground), tuple(rows))
     return Board(table.html, str(table))
 
@@ -66,7 +69,7 @@ def _read(name: str, point: GroundPoint) -> ThinningReadings:
     return read
 
 
-def _both(like: str, of: Callable[[ThinnedLipReadings], float], read: ThinningReadings) -> str:
+def _both(like: str, of: Callable[[ThinnedLipReadings], float], read: ThinningReadings, units: Units) -> str:
     """A reading of both thinned lips: told once where they are alike."""
-    told = [written(like, of(lip)) if lip else NOT_THINNED for lip in read.lips]
+    told = [show(like, of(lip), units) if lip else NOT_THINNED for lip in read.lips]
     return ", ".join(dict.fromkeys(told))

@@ -5,9 +5,10 @@ import re
 import pytest
 from attrs import evolve
 
+from drillpoint.drawing.showing import show
 from drillpoint.errors import LearnerError
 from drillpoint.ground import CannotBeGround, ConicalFlank, Flute, GroundPoint, Notch, conical_setup
-from drillpoint.ground.record import NOT_THINNED, written
+from drillpoint.ground.record import NOT_THINNED
 from drillpoint.lesson.thinnings import compare_thinnings
 
 CONE = ConicalFlank(cone_half_angle=30, cone_tilt=28.81, apex_distance=14.57, skew=3.31)
@@ -24,9 +25,9 @@ def test_it_tells_what_the_inspection_reads() -> None:
     board = compare_thinnings(POINT, half=HALF, split=SPLIT)
     for notch in (HALF, SPLIT):
         read = evolve(POINT, thinning_1=notch, thinning_2=notch).inspect().thinning
-        assert written("thinned_web", read.thinned_web) in row(board, "web left between the thinned lips")
-        assert written("normal_rake", read.mean("middle_rake")) in row(board, "its rake half way")
-        assert written("untouched_lip_share", read.mean("untouched_lip_share")) in row(board, "untouched share")
+        assert show("thinned_web", read.thinned_web, "mm") in row(board, "web left between the thinned lips")
+        assert show("normal_rake", read.mean("middle_rake"), "mm") in row(board, "its rake half way")
+        assert show("untouched_lip_share", read.mean("untouched_lip_share"), "mm") in row(board, "untouched share")
     # SOURCE: the notches' own settings
     assert "2.3 mm" in row(board, "chisel edge left") and "0.6 mm" in row(board, "chisel edge left")
 
@@ -53,6 +54,13 @@ def test_a_set_up_stands_for_its_point() -> None:
         diameter=20, web=3.8, point_angle=118, lip_relief=12, chisel_edge_angle=125, cone_half_angle=30
     )
     assert compare_thinnings(setup, half=HALF) == compare_thinnings(setup.point, half=HALF)
+
+
+def test_lengths_can_be_told_in_inches() -> None:
+    board = compare_thinnings(POINT, half=HALF, units="inch")
+    # DERIVED: 2.3 mm over 25.4
+    assert row(board, "chisel edge left") == "0.0906 in"
+    assert "mm" not in board.text
 
 
 def test_a_name_with_an_underscore_is_shown_with_a_space() -> None:
