@@ -116,6 +116,12 @@ def test_cut_along_the_axis_the_web_is_hatched_and_the_slider_moves_the_plane(op
     expect(slider).to_be_hidden()
 
 
+def test_the_choices_of_one_solid_are_not_those_of_another_on_the_page(open_solid):
+    # Each solid of a notebook runs its own copy of the script.
+    groups = {open_solid("plain").get_by_label("whole").get_attribute("name") for _ in range(2)}
+    assert len(groups) == 2
+
+
 def test_the_cut_is_told_and_square_to_the_axis_shows_the_web(open_solid):
     page = open_solid("plain")
     page.get_by_label("square to the axis").check()

@@ -26,10 +26,8 @@ function cutWords({ kind, at }, units) {
   return `${lengthWritten(Math.abs(at), units)} ${at > 0 ? "before" : "behind"} the axis`;
 }
 
-let cutGroups = 0;
-
 function makeCutting(radius, units, changed) {
-  const group = `drillpoint-cut-${(cutGroups += 1)}`;
+  const group = ownName("cut");
   let cut = { kind: "none", at: 0 };
   const choices = Object.entries(CUTS).map(([kind, { title }]) => {
     const input = make("input", { type: "radio", name: group, value: kind });
