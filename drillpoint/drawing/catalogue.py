@@ -21,6 +21,7 @@ STATED: tuple[str, ...] = (
     "plane_setup",
     "rolled_view",
     "rule",
+    "push",
 )
 """Scenes stated in symbols: `build()` gives the scene and the expressions of its coordinates."""
 

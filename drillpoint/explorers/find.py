@@ -11,6 +11,7 @@ from drillpoint.explorers.dubbing import DUBBING
 from drillpoint.explorers.explorer import Explorer
 from drillpoint.explorers.hole import HOLE
 from drillpoint.explorers.lips import LIPS
+from drillpoint.explorers.push import PUSH
 from drillpoint.explorers.rake import RAKE
 from drillpoint.explorers.regrind import REGRIND
 from drillpoint.explorers.relief import RELIEF
@@ -41,6 +42,7 @@ EXPLORERS = {
         DUBBING,
         REGRIND,
         ROLLED,
+        PUSH,
     )
 }
 
