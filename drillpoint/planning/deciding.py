@@ -160,6 +160,6 @@ def _too_short(fluting: Flutes, shop: Shop) -> str:
     sure = " The reading error reaches across; measure the flutes again first." if fluting.doubtful else ""
     return (
         f"After that the flutes are {length(fluting.left)} long, and {length(fluting.needed)} are needed: "
-        f"the deepest hole, and {shop.flute_reserve:g} of the diameter for the chips "
+        f"the deepest hole, and {shop.flute_reserve:g} × the diameter for the chips "
         f"({shop.whose('flute_reserve')}).{sure}"
     )
