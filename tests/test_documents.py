@@ -1,6 +1,7 @@
 """The documents: their commands run as printed, their links and file names lead somewhere, their pictures are shown."""
 
 import csv
+import json
 import os
 import re
 import shutil
@@ -86,6 +87,19 @@ def test_the_files_the_readme_names_appear(walked: tuple[Path, dict[str, str]]) 
         assert (work / name).is_file()
         assert Path(name).name in README.read_text(encoding="utf-8")
     assert (work / "grades-feedback" / "s01.html").is_file()
+
+
+def test_every_lesson_stands_in_the_table_of_the_readme_with_its_set() -> None:
+    rows = re.findall(r"^\| (\d+ · [^|]+) \| `([\w-]+)` \|", README.read_text(encoding="utf-8"), re.MULTILINE)
+    assert [title.partition(" ")[0] for title, _ in rows] == [str(number) for number in range(len(rows))]
+    lessons = sorted((PROJECT / "notebooks").glob("*.ipynb"))
+    assert {first_line(path) for path in lessons} == set(dict(rows))
+    assert [name for _, name in rows if not (PROJECT / "exercises" / f"{name}.toml").is_file()] == []
+
+
+def first_line(lesson: Path) -> str:
+    """The title of a lesson."""
+    return json.loads(lesson.read_text(encoding="utf-8"))["cells"][0]["source"][0].strip().removeprefix("# ")
 
 
 @pytest.mark.parametrize("path", DOCUMENTS, ids=lambda path: path.name)
