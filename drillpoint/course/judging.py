@@ -48,7 +48,9 @@ class Verdict:
         """The verdict in words, with the place where reading stopped if it could not be read."""
         if self.error is not None:
             return f"This could not be read, so it does not count. {self.error}"
-        return f"{self.message} (Read as {self.echo}.)" if self.echo else self.message
+        # Each requirement of a plan has its own line; a rubric is the instructor's.
+        said = "\n".join(self.lines) if self.lines and self.state != WAITING else self.message
+        return f"{said} (Read as {self.echo}.)" if self.echo else said
 
     def _repr_pretty_(self, printer: Any, cycle: bool) -> None:  # noqa: ARG002 - as IPython calls it
         printer.text(str(self))

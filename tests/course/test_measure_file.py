@@ -205,3 +205,9 @@ def test_a_draw_that_no_wheel_grinds_is_not_handed_out(tmp_path):
     text = MOVE_THE_APEX.replace("cone_tilt = [33.8]", "cone_tilt = [33.8, 70]")
     lines = lint(loaded(tmp_path, text), 60)
     assert any("draws are not handed out: " in line and "half the point angle" in line for line in lines)
+
+
+def test_in_words_each_requirement_has_its_own_line(tmp_path):
+    question = Variants(loaded(tmp_path, SET_THE_CONE)).question("set-the-cone", "s01")
+    verdict = judge_task(question, {question.boxes[0].key: "33.8"})
+    assert str(verdict).splitlines() == list(verdict.lines) and len(verdict.lines) == 3

@@ -42,6 +42,19 @@ def typed(question: Question, value: float, more: int = 0, *, other: bool = Fals
     return f"{'yes' if question.numbers.yes != other else 'no'}, {number}"
 
 
+def filled_in(question: Question, share: float = 1.0) -> dict[str, str]:
+    """What the instructor's example enters into the boxes of a plan, by their names, or a share of it."""
+    boxes = question.boxes[len(question.parts) :]
+    found = {}
+    for box, entered, value in zip(boxes, question.task.enters, question.numbers.right, strict=True):
+        written = share * value / unit_and_factor(entered.unit)[1]
+        found[box.key.rpartition(".")[2]] = f"{written:.{entered.decimals}f}"
+    for part, box in zip(question.parts, question.boxes, strict=False):
+        right = next(n for n, (_, wrong) in enumerate(part.options) if wrong is None)
+        found[box.key.rpartition(".")[2]] = part.form.letters[right]
+    return found
+
+
 def tasks_of(lesson: str) -> set[str]:
     """The tasks in the practice set of a lesson."""
     return {task.id for task in load_set(f"practice/{set_of(lesson)}").tasks}

@@ -71,13 +71,14 @@ def drag(page: Page, slider: Locator, start: float, end: float) -> float:
     return float(slider.input_value())
 
 
-def reply(asked: Locator, typed: str) -> str:
-    """Type an answer into the box of a question, press Enter, and read what it says."""
+def reply(asked: Locator, *typed: str) -> str:
+    """Type an answer into each box of a question, press Enter in the last, and read what it says."""
     from playwright.sync_api import expect
 
-    box, line = asked.locator("input[type=text]"), asked.locator("[role=status]").last
+    boxes, line = asked.locator("input[type=text]"), asked.locator("[role=status]").last
     before = line.inner_text()
-    box.fill(typed)
-    box.press("Enter")
+    for number, text in enumerate(typed):
+        boxes.nth(number).fill(text)
+    boxes.nth(len(typed) - 1).press("Enter")
     expect(line).not_to_have_text(before, timeout=REPLY)
     return line.inner_text()

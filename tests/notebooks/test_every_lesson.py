@@ -14,7 +14,7 @@ from drillpoint.course.lint import lint
 from drillpoint.course.practice import judge, practice_question
 from drillpoint.setup.lessons import copy
 from drillpoint.setup.places import Places
-from tests.notebooks.lessons import IN_ORDER, asked, number_of, questions, set_of, tasks_of, typed
+from tests.notebooks.lessons import IN_ORDER, asked, filled_in, number_of, questions, set_of, tasks_of, typed
 from tests.notebooks.prose import (
     LESSONS,
     cells,
@@ -142,6 +142,10 @@ def test_its_questions_know_right_from_wrong(task: str) -> None:
             verdict = judge(task, letter)
             assert (verdict.state == "right") == (wrong is None)
             assert wrong is None or wrong.says in verdict.message
+        return
+    if question.task.enters:
+        assert judge(task, filled_in(question)).state == "right"
+        assert judge(task, filled_in(question, 1.5)).state in ("not right", "partly right")
         return
     assert judge(task, typed(question, question.numbers.right[0])).state == "right"
     for wrong in question.numbers.wrong:

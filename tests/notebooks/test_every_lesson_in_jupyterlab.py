@@ -11,7 +11,7 @@ import pytest
 
 from drillpoint.course.practice import practice_question
 from tests.jupyterlab import Lab
-from tests.notebooks.lessons import IN_ORDER, asked, typed
+from tests.notebooks.lessons import IN_ORDER, asked, filled_in, typed
 from tests.notebooks.opened import REPLY, cell, complaints, drag, drawings_without_numbers, opened, reply
 
 if TYPE_CHECKING:
@@ -69,6 +69,12 @@ def test_its_questions_are_answered_right_and_with_each_slip(lesson: str) -> Non
             for letter, (_, wrong) in zip(question.form.letters, question.options, strict=True):
                 said = reply(place, letter)
                 assert (wrong.says in said) if wrong else said.startswith("Right."), (task, letter, said)
+            continue
+        if question.task.enters:
+            keys = [box.key.rpartition(".")[2] for box in question.boxes]
+            good, bad = (filled_in(question, share) for share in (1.0, 1.5))
+            assert "Not met" not in reply(place, *(good[key] for key in keys)), task
+            assert "Not met" in reply(place, *(bad[key] for key in keys)), task
             continue
         assert reply(place, typed(question, question.numbers.right[0])).startswith("Right."), task
         for wrong in question.numbers.wrong:
