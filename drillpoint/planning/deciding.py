@@ -33,8 +33,9 @@ SAYS: Mapping[Decision, str] = MappingProxyType(
 GROUND: tuple[Decision, ...] = ("regrind", "re-point")
 """The decisions that take the drill to the wheel with its flanks."""
 
-_NOT_THE_FLANKS = (0, 5)
-"""Places in the order of grinding that leave the flanks alone: nothing for the wheel, and the web."""
+_NOT_GROUND, _AT_THE_WEB = 0, 5
+"""Places in the order of grinding that leave the flanks alone."""
+_ACROSS = " The reading error reaches across: measure again first."
 
 
 @frozen
@@ -82,22 +83,40 @@ def decided(
     """The decision, with its reasons in words. wanted: why the flanks have to be ground, if they have to."""
     if wear.cracked:
         return "scrap", ("A crack, a split web or a bent drill is never ground out: it breaks at work.",)
+    thinned = (*(web.reasons(now=not wanted) if web else ()), *map(_called, off_centre(report)))
+    if not wanted and not thinned:
+        return "leave alone", tuple(_sound(case, wear, report, shop))
     if cannot := tuple(_cannot(case, wear, shop)):
         return "pass on", cannot
-    thick = web.reasons(now=not wanted) if web else ()
-    if not wanted and not thick:
-        return "leave alone", tuple(_sound(case, wear, report, shop))
     if wanted and fluting and fluting.short:
         return "scrap", (*wanted, _too_short(fluting, shop))
     if not wanted:
-        return "thin", thick
+        return "thin", thinned
     changed = abs(case.angle.value - case.limits.point_angle) > shop.repoint_from
-    return "re-point" if changed else "regrind", (*wanted, *thick)
+    return "re-point" if changed else "regrind", (*wanted, *thinned)
 
 
 def at_the_flanks(fault: Fault) -> bool:
     """Whether a fault is shown, stands for itself, and is cured where the flanks are ground."""
-    return fault.confidence == "shown" and not fault.follows_from and fault.kind.order not in _NOT_THE_FLANKS
+    return _stands(fault) and fault.kind.order not in (_NOT_GROUND, _AT_THE_WEB)
+
+
+def off_centre(report: Report) -> tuple[Fault, ...]:
+    """A web that is shown to lie beside the axis, and so is thinned on its thicker side; nothing where it is not."""
+    return tuple(f for f in report.faults if _stands(f) and f.key == "web_off_centre")
+
+
+def not_for_the_wheel(report: Report) -> tuple[Fault, ...]:
+    """Faults that are shown and that no wheel cures, such as a worn body."""
+    return tuple(f for f in report.faults if _stands(f) and f.kind.order == _NOT_GROUND)
+
+
+def _stands(fault: Fault) -> bool:
+    return fault.confidence == "shown" and not fault.follows_from
+
+
+def _called(fault: Fault) -> str:
+    return f"{capital(str(fault.evidence[0]))} That is called {fault.name}."
 
 
 def _cannot(case: Case, wear: Wear, shop: Shop) -> Iterator[str]:
@@ -124,11 +143,12 @@ def why_ground(case: Case, wear: Wear, report: Report, shop: Shop) -> tuple[str,
 
 def _why_ground(case: Case, wear: Wear, report: Report, shop: Shop) -> Iterator[str]:
     diameter = case.readings.diameter or 0.0
-    land, allowed = wear.wear_land, shop.wear_share * diameter
-    if land > allowed:
+    land, allowed = wear.read("wear_land"), shop.wear_share * diameter
+    if land and land.value > allowed:
+        sure = _ACROSS if land.value - land.plus_minus <= allowed else ""
         yield (
             f"The wear land is {length(land)}, and this drill is ground from {length(allowed)} on "
-            f"({shop.whose('wear_share')})."
+            f"({shop.whose('wear_share')}).{sure}"
         )
     if case.readings.worn_margin:
         yield f"The corner is worn or burnt for {length(case.readings.worn_margin)}."
@@ -141,23 +161,23 @@ def _why_ground(case: Case, wear: Wear, report: Report, shop: Shop) -> Iterator[
             wanted = quantity("point_angle").show(case.limits.point_angle)
             yield f"The point angle reads {case.angle.show('point_angle')}, and {wanted} is wanted."
         else:
-            yield f"{capital(str(fault.evidence[0]))} That is called {fault.name}."
+            yield _called(fault)
 
 
 def _sound(case: Case, wear: Wear, report: Report, shop: Shop) -> Iterator[str]:
     """Why nothing has to be ground, and what is worth a second look."""
-    allowed = shop.wear_share * (case.readings.diameter or 0.0)
-    if wear.wear_land:
-        whose = shop.whose("wear_share")
-        yield f"The wear land of {length(wear.wear_land)} is within the {length(allowed)} allowed ({whose})."
-    yield "The readings show no fault for sure, and each grind makes a drill shorter."
+    land, allowed = wear.read("wear_land"), shop.wear_share * (case.readings.diameter or 0.0)
+    if land and land.value:
+        whose, sure = shop.whose("wear_share"), _ACROSS if land.value + land.plus_minus > allowed else ""
+        yield f"The wear land of {length(land)} is within the {length(allowed)} allowed ({whose}).{sure}"
+    yield "The readings show nothing for sure that a wheel would cure, and each grind makes a drill shorter."
     doubtful = [f.name for f in report.faults if f.confidence == "possible" and not f.follows_from]
     if doubtful:
         yield f"Read again with a better tool, because the reading error reaches the limit: {'; '.join(doubtful)}."
 
 
 def _too_short(fluting: Flutes, shop: Shop) -> str:
-    sure = " The reading error reaches across; measure the flutes again first." if fluting.doubtful else ""
+    sure = _ACROSS if fluting.doubtful else ""
     return (
         f"After that the flutes are {length(fluting.left)} long, and {length(fluting.needed)} are needed: "
         f"the deepest hole, and {shop.flute_reserve:g} × the diameter for the chips "

@@ -16,7 +16,18 @@ from drillpoint.ground.diagnosis.fault import Fault
 from drillpoint.ground.diagnosis.faults import Report
 from drillpoint.ground.diagnosis.readings import Measured, usual_errors
 from drillpoint.planning.cautions import cautions
-from drillpoint.planning.deciding import GROUND, SAYS, Decision, Flutes, at_the_flanks, decided, flutes, why_ground
+from drillpoint.planning.deciding import (
+    GROUND,
+    SAYS,
+    Decision,
+    Flutes,
+    at_the_flanks,
+    decided,
+    flutes,
+    not_for_the_wheel,
+    off_centre,
+    why_ground,
+)
 from drillpoint.planning.inspecting import Check, checks
 from drillpoint.planning.shop import Shop, UsualPoint, usual_choices, usual_points, wear_errors
 from drillpoint.planning.stocks import TakeOff, take_off
@@ -78,7 +89,7 @@ class RegrindPlan:
     @property
     def thin(self) -> bool:
         """Whether its web is thinned."""
-        return self.decision in (*GROUND, "thin") and self.web is not None and self.web.thin
+        return _is_thinned(self.decision, self.web, self.report)
 
     def check(self, **read: Any) -> Report:
         """Hold what is read after the grind against the limits of the plan; `Readings` says what can be read.
@@ -177,10 +188,14 @@ def plan_regrind(
         flutes=fluting,
         wheel=wheel,
         checks=checks(decision, readings, limits, web),
-        cautions=cautions(decision, wear.drill_material, thin=decision in (*GROUND, "thin") and bool(web and web.thin)),
-        notes=tuple(_notes(readings, wear, job, new, decision, fluting)),
+        cautions=cautions(decision, wear.drill_material, thin=_is_thinned(decision, web, report)),
+        notes=(*_notes(readings, wear, job, new, decision, fluting), *map(_besides, not_for_the_wheel(report))),
         report=report,
     )
+
+
+def _is_thinned(decision: Decision, web: WebGrowth | None, report: Report) -> bool:
+    return decision == "thin" or (decision in GROUND and (bool(web and web.thin) or bool(off_centre(report))))
 
 
 def _cure(fault: Fault) -> str:
@@ -188,6 +203,11 @@ def _cure(fault: Fault) -> str:
     if fault.stock is None or "heel" not in fault.stock_at:
         return fault.kind.cure
     return f"{fault.kind.cure} {capital(fault.stock_at)}: {length(float(fault.stock))}."
+
+
+def _besides(fault: Fault) -> str:
+    """What to know of a fault that no wheel cures."""
+    return f"{capital(str(fault.evidence[0]))} {fault.kind.cure}"
 
 
 def _sorted_out(read: Mapping[str, Any]) -> tuple[Readings, Wear, Job]:

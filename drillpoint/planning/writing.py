@@ -9,7 +9,9 @@ from attrs import field, frozen
 
 from drillpoint.errors import UnknownGiven
 from drillpoint.ground.table import Table
+from drillpoint.planning.deciding import off_centre
 from drillpoint.planning.plan import RegrindPlan
+from drillpoint.planning.web_growth import WebGrowth
 from drillpoint.planning.words import capital, length
 from drillpoint.quantities import nearest, quantity
 
@@ -96,14 +98,14 @@ def _sections(plan: RegrindPlan) -> Iterator[Section]:
     yield Section("Why", plan.reasons)
     if plan.ground:
         yield _stock(plan)
-    if plan.web and (plan.ground or plan.thin):
+    if plan.thin or (plan.ground and plan.web):
         yield Section("Web", tuple(_web(plan)))
     if plan.flutes and plan.decision in ("regrind", "re-point", "scrap"):
         yield Section("Flutes", (_flutes(plan),))
     if plan.wheel:
         yield _wheel(plan)
     if plan.notes:
-        yield Section("Taken for granted", plan.notes)
+        yield Section("To know", plan.notes)
     yield Section("Cautions", plan.cautions)
     if plan.checks:
         rows = tuple((c.what, c.allowed, c.tool, c.before, BLANK) for c in plan.checks)
@@ -133,25 +135,29 @@ def _stock(plan: RegrindPlan) -> Section:
 
 
 def _web(plan: RegrindPlan) -> Iterator[str]:
-    web = plan.web
-    if web is None:
-        return
-    ratio = quantity("web_ratio").show
+    if plan.web:
+        yield from _growth(plan, plan.web)
+    for fault in off_centre(plan.report) if plan.thin else ():
+        yield fault.kind.cure
+
+
+def _growth(plan: RegrindPlan, web: WebGrowth) -> Iterator[str]:
+    """What the grind makes of the web, and what thinning would."""
+    ratio, own = quantity("web_ratio").show, plan.shop
     if plan.ground:
         share = f"{ratio(web.ratio.value)} of the diameter"
         yield f"After the grind {length(web.after)}, {share}, with a chisel edge of {length(web.chisel)}."
     else:
         yield f"The chisel edge is {length(web.chisel)} long."
-    if web.thinned is not None and plan.thin:
-        own = plan.shop
+    if web.thinned is not None:
         yield (
             f"Thin it to a chisel edge of {length(web.thinned)}, that of a web of "
             f"{ratio(own.thinned_web_ratio)} of the diameter ({own.whose('thinned_web_ratio')})."
         )
-        if web.lip_left is not None:
-            angle = quantity("thinning_angle").show(own.thinning_angle)
-            yield f"Thinned at {angle} to the lip, {100 * web.lip_left:.0f} % of each lip stays as it was."
-    elif web.until is not None:
+    if web.lip_left is not None:
+        angle = quantity("thinning_angle").show(own.thinning_angle)
+        yield f"Thinned at {angle} to the lip, {100 * web.lip_left:.0f} % of each lip stays as it was."
+    if web.until is not None:
         sure = " The reading error reaches across the limit: measure the web after the grind." if web.doubtful else ""
         yield f"It is thinned from {ratio(web.limit)} on ({web.whose}), after {length(web.until)} more.{sure}"
 

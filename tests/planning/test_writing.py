@@ -31,7 +31,7 @@ def test_text_and_html_say_the_same(read: dict) -> None:
 def test_the_parts_come_in_the_order_of_the_bench() -> None:
     found = plan(new_point_angle=135, web=1.9, chip_depth=0.4)
     titles = [section.title or section.table.title for section in sections(found)]
-    wanted = ["Why", "Stock", "Web", "Flutes", "Wheel", "Taken for granted", "Cautions", "Inspect afterwards", "Record"]
+    wanted = ["Why", "Stock", "Web", "Flutes", "Wheel", "To know", "Cautions", "Inspect afterwards", "Record"]
     assert titles == wanted
     assert [s.title for s in sections(plan())] == ["Why", "Cautions"]
 
