@@ -44,11 +44,13 @@ def with_decimals(expression: Any) -> Any:
 def as_written(expression: Any) -> Any:
     """The expression with decimal fractions, and with π told from half a turn.
 
-    Standing alone among angles it is half a turn; as a factor it is the number, and `RATIO_OF_CIRCLE` stands for it.
+    Standing alone among angles it is half a turn; as a factor, or below the line, it is the number, and
+    `RATIO_OF_CIRCLE` stands for it.
     """
 
     def multiplies(product: Any) -> bool:
-        return product.is_Mul and product.has(sympy.pi) and bool(product.free_symbols)
+        below = sympy.denom(product) if product.is_Mul else product
+        return product.is_Mul and product.has(sympy.pi) and bool(product.free_symbols or below.has(sympy.pi))
 
     return with_decimals(expression).replace(multiplies, _with_number_pi)
 

@@ -95,6 +95,7 @@ def test_printing_of_single_forms() -> None:
     assert as_text(s.radius ** sympy.Rational(4, 5) * sympy.Rational(25, 10**6), letter) == "0.000025·r^0.8"
     assert as_text(sympy.pi - s.kappa, letter) == "180° − κ"
     assert as_text(s.t / (2 * sympy.pi * s.R), letter) == "t/(2·π·R)"
+    assert as_text(1000 / sympy.pi, letter) == "1000/π"  # to divide by half a turn would say another number
     assert web_from_ratio.worked(diameter=10, web_ratio=0.15).latex == r"W = 10 \cdot 0.15 = 1.5\,\mathrm{mm}"
     assert as_text(sympy.pi / 2 - s.kappa, letter) == "90° − κ"
     assert as_latex(-sympy.pi / 2, latex_letter) == r"-90^{\circ}"
