@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from html import escape
 
 from attrs import frozen
 
-_LEFT, _HEAD = "text-align:left", "text-align:right;padding-left:1.5em"
-_CELL = f"{_HEAD};white-space:nowrap"
+_LEFT, _RIGHT = "text-align:left", "text-align:right;padding-left:1.2em"
+# A narrow page breaks the line between mm and inches, and not between a number and its unit.
+_BEFORE_A_UNIT = re.compile(r"(?<=\d) (?=[^\W\d])")
 
 
 @frozen
@@ -23,10 +25,7 @@ class Table:
     @property
     def html(self) -> str:
         """The table of a notebook, with its title over it."""
-        sides = [_LEFT if n in self.wordy else _HEAD for n in range(len(self.heads))]
-        heads = "".join(
-            f'<th scope="col" style="{side}">{escape(h)}</th>' for side, h in zip(sides, self.heads, strict=True)
-        )
+        heads = "".join(f'<th scope="col" style="{self._style(n)}">{escape(h)}</th>' for n, h in enumerate(self.heads))
         body = "".join(f"<tr>{self._row(row)}</tr>" for row in self.rows)
         return (
             f'<table><caption style="{_LEFT}"><strong>{escape(self.title)}</strong></caption>'
@@ -36,11 +35,15 @@ class Table:
     def _row(self, row: Sequence[str]) -> str:
         first, *others = row
         cells = [f'<th scope="row" style="{_LEFT}">{escape(first)}</th>']
-        cells += [f'<td style="{self._style(n)}">{escape(cell)}</td>' for n, cell in enumerate(others, start=1)]
+        cells += [f'<td style="{self._style(n)}">{self._cell(n, cell)}</td>' for n, cell in enumerate(others, start=1)]
         return "".join(cells)
 
+    def _cell(self, column: int, cell: str) -> str:
+        shown = escape(cell)
+        return shown if column in self.wordy else _BEFORE_A_UNIT.sub("\N{NO-BREAK SPACE}", shown)
+
     def _style(self, column: int) -> str:
-        return _LEFT if column in self.wordy else _CELL
+        return _LEFT if column in self.wordy else _RIGHT
 
     def __str__(self) -> str:
         lines = [self.heads, *self.rows]

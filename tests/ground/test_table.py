@@ -19,9 +19,15 @@ def test_as_html_every_cell_has_its_head_and_no_cell_is_a_tag() -> None:
 
 
 def test_words_are_set_to_the_left_and_numbers_to_the_right() -> None:
-    assert ">1.5 mm<" in SMALL.html.split("text-align:right")[-2] + SMALL.html.split("text-align:right")[-1]
+    assert SMALL.html.count("text-align:right") == 3  # the head and both cells of the second column
     wordy = Table("Sizes", ("a", "b"), (("c", "d"),), frozenset({0, 1}))
     assert "text-align:right" not in wordy.html
+
+
+def test_a_number_and_its_unit_stay_together() -> None:
+    cell = Table("Sizes", ("a", "b"), (("web 1", "1.5 mm (0.0591 in)"),)).html.split("<td")[1]
+    assert "1.5\N{NO-BREAK SPACE}mm (0.0591\N{NO-BREAK SPACE}in)" in cell
+    assert ">web 1<" in Table("Sizes", ("a",), (("web 1",),)).html
 
 
 def test_sentences_stand_before_and_notes_below() -> None:

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 
 LEVEL_AGAIN = "flank level with the corner again after"
 """How the heel clearance is called where it may be "never"."""
+_SHORT = {"cone_half_angle": "half angle of the cone", "cone_tilt": "tilt", "skew": "skew"}
 _FAMILIES = {
     "skewed_axis": "a cone whose axis passes beside the drill",
     "lip_on_cone": "a cone that has the lip as one of its straight lines",
@@ -40,7 +41,7 @@ def setup_tables(setup: Setup) -> tuple[Table, Table]:
 def family_table(setups: Sequence[Setup]) -> Table:
     """The members of a family below each other: their settings, and what tells them apart."""
     names = [s.quantity for s in _to_be_set(setups[0])]
-    heads = (*(q.term for q in names), "lip relief at half the radius", LEVEL_AGAIN)
+    heads = (*(_SHORT.get(q.name, q.term) for q in names), "relief at half the radius", "level again after")
     rows = []
     for setup in setups:
         seen = setup.point.inspect()

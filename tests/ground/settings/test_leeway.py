@@ -44,7 +44,7 @@ def test_it_is_a_table_in_words_and_units(cone: Setup) -> None:
     found = leeway(cone, lip_relief=1)
     shown = found._repr_mimebundle_()
     assert "lip relief angle ±1°" in shown["text/plain"] and "chisel edge angle ±5°" in shown["text/plain"]
-    assert f"±{found['skew']:.2f} mm" in shown["text/html"]
+    assert f"±{found['skew']:.2f} mm" in shown["text/html"].replace("\N{NO-BREAK SPACE}", " ")
     assert str(found) == shown["text/plain"]
 
 
