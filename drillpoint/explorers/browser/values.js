@@ -62,7 +62,8 @@ function describe(words, values, units, likes) {
     if (!clause.judged) return said;
     const value = values[clause.judged];
     if (!Number.isFinite(value)) return said;
-    const judgement = value < clause.low ? clause.below : value > clause.high ? clause.above : clause.within;
+    const { low = 0, high = 0 } = clause; // a limit that is not sent is 0
+    const judgement = value < low ? clause.below : value > high ? clause.above : clause.within;
     return said + fill(judgement ?? "", values, units, likes);
   }).join("");
 }
