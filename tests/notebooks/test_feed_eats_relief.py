@@ -38,14 +38,13 @@ TELL_TALE = 95
 INCH_DRILL, INCH_FEED, INCH_CHIP = 0.25, 0.004, 0.008
 # SOURCE: Ghosh and Mallik, Manufacturing Science (second hand): the example's feed, and the chip as printed.
 PRINTED_FEED, PRINTED_CHIP = 0.23, 0.1
-# SOURCE: the widest row of the handbook's table of lip reliefs.
-PRINTED_RELIEFS = (7, 24)
+# SOURCE: the least and the largest of the handbook's table of lip reliefs.
+PRINTED_RELIEFS = (5, 24)
 
 FLUTE = Flute(diameter=D, web=W)
-BY_THE_KEY = GroundPoint(
-    FLUTE, ConicalFlank(cone_half_angle=22, cone_tilt=37, apex_distance=8, skew=0.2, flank_turn=40)
-).inspect()
-GOOD = GroundPoint(FLUTE, ConicalFlank(cone_half_angle=25, cone_tilt=34, apex_distance=9.5, skew=1.45)).inspect()
+KEY_FLANK = ConicalFlank(cone_half_angle=22, cone_tilt=37, apex_distance=8, skew=0.2, flank_turn=40)
+GOOD_FLANK = ConicalFlank(cone_half_angle=25, cone_tilt=34, apex_distance=9.5, skew=1.45)
+BY_THE_KEY, GOOD = (GroundPoint(FLUTE, flank).inspect() for flank in (KEY_FLANK, GOOD_FLANK))
 KEY_AT, GOOD_AT = (list(one.lip_at(1, radii=np.array(PLACES, float)).relief) for one in (BY_THE_KEY, GOOD))
 AT_WORST = KEY_AT[PLACES.index(WORST)]
 
@@ -105,6 +104,7 @@ FIGURES: dict[str, list[str]] = {
     "title": ["6", "40"],
     "shop": ["3", n(D), n(W, 1), n(FEED, 1), n(NEW, 1), n(KEY_AT[0], 1)],
     "way": ["5"],
+    "way-remarks": ["3"],
     "push": ["4"],
     "push-remarks": ["1", "2", "3"],
     "along": ["5"],
@@ -118,18 +118,19 @@ FIGURES: dict[str, list[str]] = {
         *("1/4", n(INCH_FEED, 3), n(MARGIN)),
     ],
     "size-margin": [n(least(INCH_FEED, INCH_DRILL), 2), n(MARGIN)],
-    "key": ["7", "4"],
+    "key": ["7", "3", "4"],
     "key-remarks": [*ROWS, n(WORST)],
     "key-rubs": [n(KEY_AT[0] - taken(R))],
     "key-chisel": [n(BY_THE_KEY.chisel_edge_angle), n(GOOD.chisel_edge_angle), n(180 - GOOD.chisel_edge_angle)],
     "new": ["3"],
-    "new-remarks": ["0", n(square(0), 1), n(psi(0), 1), n(TELL_TALE), n(TELL_TALE)],
+    "new-remarks": ["3", "0", n(square(0), 1), n(psi(0), 1), n(TELL_TALE), n(TELL_TALE)],
     "chip": ["7"],
     "chip-area": [n(thick() * wide(), 2)],
+    "chip-found": ["90", "135"],
     "chip-drag": [n(INCH_CHIP, 3), n(A), n(thick(feed=INCH_CHIP * INCH) / INCH, 4)],
     "evidence": ["3"],
     "disagree": ["2", n(PRINTED_FEED, 2), n(A), n(PRINTED_CHIP, 1)],
-    "disagree-remarks": [n(thick(feed=PRINTED_FEED), 4), n(PRINTED_CHIP, 1), *map(n, PRINTED_RELIEFS), "1"],
+    "disagree-remarks": [n(thick(feed=PRINTED_FEED), 4), n(PRINTED_CHIP, 1), "3", *map(n, PRINTED_RELIEFS), "1"],
     "back": [
         *(n(NEW, 1), n(least(FEED, D), 2), n(KEY_AT[0], 1), n(AT_WORST, 1), n(WORST), n(taken(WORST), 2)),
         "2",  # η = atan(f/(2πr))
@@ -167,6 +168,13 @@ def test_a_feed_that_goes_with_the_size_takes_the_same_at_every_corner() -> None
     assert gap(SMALL) / gap(D) == pytest.approx(SMALL / D)
 
 
+def test_the_printed_feeds_go_with_the_size_as_the_lesson_says() -> None:
+    rows = [row for row in look_up("feed") if row.to_diameter]
+    shares = [row.high / row.to_diameter for row in rows]
+    assert len(shares) > 5 and all(1 / 72 < share < 1 / 40 for share in shares)
+    assert min(shares) < FIFTIETH < max(shares)
+
+
 def test_a_flat_flank_gains_relief_inwards_faster_than_the_feed_takes_it() -> None:
     for feed in (FEED, 2 * FEED):
         left = [flat(radius) - taken(radius, feed) for radius in (5, 4, 3, 2, 1)]
@@ -197,6 +205,12 @@ def test_the_worked_line_uses_what_the_inspector_reads() -> None:
     assert f"relief_at_radius={n(AT_WORST, 2)}, feed={FEED}, radius={WORST}" in code(LESSON)["key-worked"]
 
 
+def test_a_lip_of_the_good_point_ends_short_of_the_middle_and_one_by_the_key_runs_past_it() -> None:
+    # How far along lip 1 the chisel edge begins, counted from the foot of the axis outwards.
+    key, good = (GroundPoint(FLUTE, flank).chisel.first[0] for flank in (KEY_FLANK, GOOD_FLANK))
+    assert key < 0 < good
+
+
 def test_the_tell_tale_is_a_flat_flank_with_little_to_give() -> None:
     # Common practice asks for 8° or more at the corner; a chisel edge at 95° has just that.
     needed = float(chisel_edge_angle.solve("lip_relief", chisel_edge_angle=TELL_TALE, point_angle=A, web_ratio=W / D))
@@ -206,6 +220,7 @@ def test_the_tell_tale_is_a_flat_flank_with_little_to_give() -> None:
 
 def test_a_flatter_point_changes_the_shape_of_the_chip_and_not_its_area() -> None:
     assert thick(90) < thick(A) < thick(135) and wide(90) > wide(A) > wide(135)
+    assert thick(135) < 4 / 3 * thick(90) and thick(feed=2 * FEED) == pytest.approx(2 * thick())
     areas = [thick(angle) * wide(angle) for angle in (90, A, 135)]
     assert areas == pytest.approx([areas[0]] * 3)
 
@@ -215,7 +230,8 @@ def test_the_printed_chip_is_ours_rounded() -> None:
 
 
 def test_the_printed_reliefs_stand_in_the_handbook() -> None:
-    assert PRINTED_RELIEFS in {(row.low, row.high) for row in look_up("lip_relief")}
+    ranges = [row for row in look_up("lip_relief") if row.high is not None]
+    assert PRINTED_RELIEFS == (min(row.low for row in ranges), max(row.high for row in ranges))
     assert taken(R) < 1
 
 

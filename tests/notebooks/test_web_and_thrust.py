@@ -121,6 +121,8 @@ FIGURES: dict[str, list[str]] = {
     "long-remarks": [n(STANDARD, 2), n(SPLIT, 2), "7/8", n(OLD * SIZE, 1), n(OLD, 2)],
     "push": ["7", "31", "7", "9"],
     "push-job": ["7/8", HARDNESS, n(FEED_INCH, 3), n(JOB["feed"], 4), n(WORK), n(WEAR, 2)],
+    "push-by-web": [n(D)],
+    "push-bent": ["3", n(W, 1)],
     "push-inch": [n(PUSH / POUND), PER_POUND, PRINTED["push"]],
     "push-old-remarks": [
         n(OLD, 2),
@@ -207,6 +209,18 @@ def test_the_web_costs_push_and_hardly_any_torque() -> None:
     assert cutting(OLD) - cutting(STANDARD) < 0.2 * (push(OLD) - push(STANDARD))
     # "To compare": the standard drill's own factors are those of any drill with its ratio.
     assert reference_torque_factor(reference_chisel_ratio=STANDARD) == torque_factor(chisel_ratio=STANDARD)
+
+
+def test_the_push_goes_up_with_the_web_ever_more() -> None:
+    def sharp(web: float, feed: float) -> float:
+        long = float(chisel_edge_length(web=web, chisel_edge_angle=PSI))
+        work = {"material_factor": WORK, "tool_wear_factor": 1}
+        return float(thrust(diameter=D, feed=feed, chisel_edge_length=long, **work))
+
+    for feed in (0.1, 0.2, 0.3):
+        assert sharp(2 * W, feed) - sharp(W, feed) > sharp(W, feed) - sharp(0.01, feed)
+    # "As much as a good deal of feed": twice the web costs more than a feed half as large again.
+    assert sharp(2 * W, 0.2) > sharp(W, 0.3)
 
 
 def test_a_usual_drill_is_the_handbooks_standard_drill() -> None:
