@@ -167,10 +167,10 @@ FIGURES: dict[str, list[str]] = {
     ],
     "lips": ["2"],
     "lips-answer": [
-        *(n(PSI), n(A), n(BLUNT), *(n(lip, 2) for lip in LIPS), *(n(chip, 3) for chip in CHIPS)),
+        *(n(PSI), n(A), n(BLUNT), *(n(lip, 2) for lip in LIPS), *(n(chip, 3) for chip in CHIPS), "6"),
     ],
     "lips-remarks": [n(CHANGE, 2), "1/2", n(CHANGE / D / 2, 3)],
-    "back": [n(DRILLED), n(PIN_RIGHT, 2), SPOTS[0], "90"],
+    "back": [n(DRILLED), n(PIN_RIGHT, 2), SPOTS[0], "90", "120", SPOTS[1]],
     "disagree": [
         # SOURCE: the sources named in the cell, as the handbook keeps them (see below).
         *("14251", "12", n(A), n(HALF), "2", "84", n(A), "12204", n(A), n(BLUNT), "150", n(A), "150"),
