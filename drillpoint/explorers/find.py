@@ -6,6 +6,7 @@ from drillpoint.errors import LearnerError
 from drillpoint.explorers.breakthrough import BREAKTHROUGH
 from drillpoint.explorers.chip import CHIP
 from drillpoint.explorers.cone import CONE
+from drillpoint.explorers.cone_setup import CONE_SETUP
 from drillpoint.explorers.drilling import DRILLING
 from drillpoint.explorers.dubbing import DUBBING
 from drillpoint.explorers.explorer import Explorer
@@ -28,6 +29,7 @@ EXPLORERS = {
     for explorer in (
         LIPS,
         CONE,
+        CONE_SETUP,
         HOLE,
         DRILLING,
         UNEQUAL,
