@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import inspect
 from collections.abc import Iterator, Mapping
+from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -47,7 +48,7 @@ class RegrindPlan:
 
     name: of the drill. decision: one of "leave alone", "regrind", "re-point", "thin", "scrap", "pass on"; reasons: why,
     in words. new: the point to be ground. off: the stock of each fault, which decides, and what comes off corners and
-    tip. web: how it grows and whether it is thinned. flutes: what is left of them. wheel: the set-up. checks: what is
+    tip. web: how it grows and whether it is thinned. flutes: what is left of them. checks: what is
     inspected afterwards; limits: the same as `Limits`. cautions, notes: sentences. report: the faults that were found.
     """
 
@@ -63,7 +64,6 @@ class RegrindPlan:
     off: TakeOff
     web: WebGrowth | None
     flutes: Flutes | None
-    wheel: Wheel | None
     checks: tuple[Check, ...]
     cautions: tuple[str, ...]
     notes: tuple[str, ...]
@@ -90,6 +90,11 @@ class RegrindPlan:
     def thin(self) -> bool:
         """Whether its web is thinned."""
         return _is_thinned(self.decision, self.web, self.report)
+
+    @cached_property
+    def wheel(self) -> Wheel | None:
+        """The set-up, worked out when it is first asked for; None where the flanks are not ground."""
+        return _wheel(self.readings, self.shop, self.new, self.web) if self.ground else None
 
     def check(self, **read: Any) -> Report:
         """Hold what is read after the grind against the limits of the plan; `Readings` says what can be read.
@@ -172,7 +177,6 @@ def plan_regrind(
     web = web_growth(case, wear, shop, removed, edge)
     fluting = flutes(case, wear, job, shop, off.corners)
     decision, reasons = decided(case, wear, report, shop, wanted, web, fluting)
-    wheel = _wheel(readings, shop, new, web) if decision in GROUND else None
     return RegrindPlan(
         name=name,
         readings=readings,
@@ -186,7 +190,6 @@ def plan_regrind(
         off=off,
         web=web,
         flutes=fluting,
-        wheel=wheel,
         checks=checks(decision, readings, limits, web),
         cautions=cautions(decision, wear.drill_material, thin=_is_thinned(decision, web, report)),
         notes=(*_notes(readings, wear, job, new, decision, fluting), *map(_besides, not_for_the_wheel(report))),

@@ -7,10 +7,12 @@ cells make, or worked out here once more), CHOSEN (the drills of the tray), or S
 import math
 
 import pytest
+from attrs import evolve
 
 import drillpoint.lesson
 from drillpoint.course.exercise_file import load_set
 from drillpoint.course.variant import Variants
+from drillpoint.ground import GroundPoint, conical_setup
 from drillpoint.ground.diagnosis.limits import usual_limits
 from drillpoint.planning import RegrindPlan, Shop, plan_regrind
 from drillpoint.planning.shop import usual_choices
@@ -73,6 +75,16 @@ APART = float(lip_height_from_angles(radius=5, half_angle_1=59, half_angle_2=61)
 # DERIVED: round a radius of 1/4 in the heel has to fall with 8° in place of 3°, over the 75° of the land.
 HEEL = 2 * math.pi * INCH / 4 * 75 / 360 * (math.tan(math.radians(8)) - math.tan(math.radians(3)))
 READS = SIX.point.inspect()
+# DERIVED: the cone for flutes made for 135°, on this drill's own.
+_OTHER = conical_setup(
+    diameter=SIX.diameter,
+    web=SIX.web.after.value,
+    point_angle=135,
+    lip_relief=SIX.new.lip_relief,
+    chisel_edge_angle=125,
+    cone_half_angle=Shop().cone_half_angle,
+)
+UNMENDED = GroundPoint(evolve(_OTHER.flute, point_angle=118), _OTHER.flank).inspect().point_angle
 
 
 def stock(plan: RegrindPlan, fault: str) -> float:
@@ -109,8 +121,7 @@ FIGURES: dict[str, list[str]] = {
     "six-drag": [CHIP_DRAGGED],
     "six-remarks": [n(stock(SIX, "angle_change"), 2), ANGLE],
     "six-bow": [
-        *(n(READS.lip_bow_1, 2), n(READS.point_angle, 1), NEW_ANGLE, n(READS.point_angle - 135, 1)),
-        *(TOLERANCE, NEW_ANGLE, "5"),
+        *(n(READS.lip_bow_1, 2), n(READS.point_angle), NEW_ANGLE, n(UNMENDED, 1), NEW_ANGLE, "5"),
     ],
     "seven": ["7", "4", BURNT, FLUTE, DEEP[6]],
     "seven-remarks": [
