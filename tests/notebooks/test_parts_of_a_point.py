@@ -107,7 +107,7 @@ FIGURES: dict[str, list[str]] = {
     "web": ["5", plain(W), n(D), n(SMALL)],
     "web-inch": [n(SHARE, 2), n(100 * SHARE), plain(SHARE / 2), "1/2", n(SHARE, 2)],
     "web-where": ["3", n(WEB_BEHIND, 1), n(100 * TAPER, 1), "2", "100"],
-    "web-answer": [n(BEHIND), n(WEB_BEHIND, 2), n(BEHIND), "7"],
+    "web-answer": [n(BEHIND), n(WEB_BEHIND, 2), n(BEHIND), "11"],
     "chisel": ["4", "1", "2", n(C, 1), "3", plain(W), plain(W)],
     "chisel-remarks": ["90", "3", "3"],
     "rule": [
