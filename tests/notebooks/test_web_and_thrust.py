@@ -6,6 +6,8 @@ relations), CHOSEN (the drills of the lesson), or SOURCE (printed in the source 
 
 import pytest
 
+from drillpoint.course.exercise_file import load_set
+from drillpoint.course.formula import read_formula
 from drillpoint.handbook import chisel_factors, look_up
 from drillpoint.relations import (
     chisel_edge_length,
@@ -244,6 +246,16 @@ def test_the_two_ways_agree_roughly_and_part_with_the_size() -> None:
         specific_force_at_1_mm=K1, chip_thickness_exponent=EXPONENT, feed=SECOND_FEED, point_angle=A
     )
     assert round(float(force), -1) == 4170
+
+
+def test_the_push_in_the_task_with_the_explorer_is_that_of_the_relation() -> None:
+    (task,) = (task for task in load_set("web-and-thrust").tasks if task.id == "set-the-web")
+    push_written_out = read_formula(task.requirements[0].formula, ("diameter", "web", "feed"))
+    for diameter, web, feed in ((8, 0.9, 0.09), (12, 2.4, 0.12)):
+        long = float(chisel_edge_length(web=web, chisel_edge_angle=125))
+        job = {"diameter": diameter, "feed": feed, "material_factor": 24000, "tool_wear_factor": 1}
+        known = float(thrust(**job, chisel_edge_length=long))
+        assert push_written_out.at({"diameter": diameter, "web": web, "feed": feed}) == pytest.approx(known, rel=1e-4)
 
 
 def test_the_bands_stand_in_the_handbook() -> None:
