@@ -295,6 +295,8 @@ def _notes(
         yield f"Relief and chisel edge angle not asked for are the usual ones ({new.whose})."
     if ground and wear.wear_land and not readings.reliefs:
         yield "The lip relief was not read; for the wear land the one to be ground was taken."
+    if ground and wear.chip_depth and readings.angle and new.point_angle - readings.angle.value > 1:
+        yield "The chip is counted as if it were at the corner; further in, the flatter point takes part of it away."
     if ground and readings.web is None:
         yield "The web was not read; the set-up is for a usual one. Measure it, and see whether it has to be thinned."
     elif ground and wear.web_taper is None:

@@ -32,7 +32,7 @@ DEEP = ("25", "20", "25", "30", "30", "20", "22", "15")
 LAND, CHIP, CORNER, HALVES, RELIEF, EDGE, WEB = "0.7", "0.25", "1/16", ("59", "61"), "3", "93", "2.3"
 NEW_ANGLE, BURNT, FLUTE, COVERS, LOW, ROLL = "135", "7", "34", "4", "114.8", "20"
 ANGLE, USUAL_RELIEF, USUAL_EDGE, TOLERANCE = "118", "12", "125", "2"
-FEED, EASY_SHOP, CHIP_DRAGGED = "0.15", "0.08", "0.5"
+FEED, EASY_SHOP, LAND_DRAGGED = "0.15", "0.08", "0.5"
 ASKED, BEFORE, AFTER = "0.94", "98.20", "97.32"
 
 CELLS = {
@@ -118,7 +118,7 @@ FIGURES: dict[str, list[str]] = {
     "five": ["5", "4"],
     "five-remarks": [n(FIVE.web.ratio.value, 3), n(FIVE.web.chisel, 2), n(FIVE.web.thinned or 0, 2)],
     "six": ["6", "5", NEW_ANGLE],
-    "six-drag": [CHIP_DRAGGED],
+    "six-drag": [LAND_DRAGGED],
     "six-remarks": [n(stock(SIX, "angle_change"), 2), ANGLE],
     "six-bow": [
         *(n(READS.lip_bow_1, 2), n(READS.point_angle), NEW_ANGLE, n(UNMENDED, 1), NEW_ANGLE, "5"),

@@ -27,6 +27,12 @@ def test_what_is_not_asked_for_is_the_usual_and_said() -> None:
     assert plan(**WORN, new_lip_relief=12, new_chisel_edge_angle=125, web_taper=0.014).notes == ()
 
 
+def test_a_chip_on_a_point_that_gets_flatter_is_counted_at_the_corner_and_said_so() -> None:
+    at_the_corner = "counted as if it were at the corner"
+    assert any(at_the_corner in note for note in plan(chip_depth=0.3, new_point_angle=135).notes)
+    assert not any(at_the_corner in note for note in plan(chip_depth=0.3).notes)
+
+
 def test_the_wants_of_the_job_are_met() -> None:
     found = plan(new_point_angle=130, new_lip_relief=9, new_chisel_edge_angle=50)
     assert (found.new.point_angle, found.new.lip_relief, found.new.chisel_edge_angle) == (130, 9, 130)
