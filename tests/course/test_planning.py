@@ -4,12 +4,17 @@ import math
 
 import pytest
 
+from drillpoint.course.class_page import class_page, survey_of
 from drillpoint.course.exercise_file import load_set
 from drillpoint.course.feedback import feedback_page
+from drillpoint.course.folder import File
+from drillpoint.course.gradebook import gradebook_csv
+from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
 from drillpoint.course.html_sheet import html_sheet
 from drillpoint.course.judging import MISSING, PARTLY, RIGHT, TAKEN, UNREADABLE, WRONG, judge_task
 from drillpoint.course.key_page import key_page
 from drillpoint.course.lint import lint
+from drillpoint.course.marking import mark_class
 from drillpoint.course.planning import held_against
 from drillpoint.course.results import Mark, StudentResult
 from drillpoint.course.roster import Student
@@ -263,3 +268,22 @@ def test_two_right_letters_are_never_handed_out(tmp_path):
     assert any("of the statements are true; one should be" in line and "line 20" in line for line in found)
     alike = WORN.replace("Regrind the drill of {diameter}.", "Leave it alone.")
     assert any("two statements read the same" in line for line in lint(small_set(tmp_path, alike).set, 20))
+
+
+def test_a_decision_goes_from_the_hand_in_to_the_class_page(tmp_path):
+    """Handed in, marked, and told to the instructor: the slip by name, in the gradebook and on the class page."""
+    variants = small_set(tmp_path, WORN)
+    student, question = Student("s01", "One"), variants.question("worn", "s01")
+    right = question.parts[0].right_choice[0]
+    wrong = next(letter for letter, _ in question.boxes[0].choices if letter != right)
+    typed = [(DECISION, wrong), (STOCK, f"{question.numbers.right[0]:.2f}")]
+    records = [AnswerRecord(box, text, "2026-03-12T18:00:00Z") for box, text in typed]
+    data = hand_in_bytes("Class", "small", 1, "s01", records, "2026-03-12T19:00:00Z")
+    result = mark_class(variants.set, (student,), [File("a", data)])
+    (entry,) = result.students
+    slip = judge_task(question, dict(typed)).slip
+    assert slip in ("ground for nothing", "left blunt")
+    assert entry.total == 2
+    assert slip in gradebook_csv(result).decode()
+    assert slip in class_page(survey_of(result), "p")
+    assert any(f"what-to-do: typed “{wrong}”" in line and slip in line for line in entry.marks[0].why)
