@@ -11,7 +11,7 @@ from typing import BinaryIO
 from attrs import frozen
 
 from drillpoint.course.exercise import ExerciseSet
-from drillpoint.course.judging import MISSING, RIGHT, UNREADABLE
+from drillpoint.course.judging import MISSING, RIGHT, TAKEN, UNREADABLE
 from drillpoint.course.piles import Unclaimed
 from drillpoint.course.results import ClassResult, Mark, StudentResult, number_text
 from drillpoint.course.roster import Student
@@ -160,7 +160,9 @@ def harmless(cell: str) -> str:
 def _comments(mark: Mark) -> Iterable[str]:
     where = f"task {mark.question.number}"
     for key, verdict in mark.verdict.parts.items() or [("", mark.verdict)]:
-        if verdict.state not in (RIGHT, MISSING, UNREADABLE):
+        if verdict.state not in (RIGHT, MISSING, UNREADABLE, TAKEN):
             part = f", {key.rpartition('.')[2]}," if key else ""
             yield f"{where}{part} {verdict.state}: {verdict.slip or 'no usual slip'}"
+    # What was entered in a plan is judged together: what it misses says more than each number.
+    yield from (f"{where} {line[0].lower()}{line[1:]}" for line in mark.verdict.lines if line.startswith("Not met"))
     yield from (f"{where} {line}" for line in mark.decided)

@@ -7,11 +7,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.folder import File
 from drillpoint.course.gradebook import Gradebook, Layout, files_csv, gradebook_csv, harmless
 from drillpoint.course.hand_in_file import AnswerRecord, hand_in_bytes
 from drillpoint.course.marking import mark_class
 from drillpoint.course.roster import Student
+from drillpoint.course.variant import Variants
+
+from .conftest import EXERCISES
 
 
 def rows(data):
@@ -41,6 +45,20 @@ def test_columns(result, lips):
     assert second[1] == "Ünal, Ç."
     assert third[0] == "007"
     assert second[-1] == "no hand-in file"
+
+
+def test_of_a_plan_it_tells_what_is_not_met_and_nothing_of_what_was_taken():
+    relief = load_set(EXERCISES / "relief.toml")
+    question = Variants(relief).question("plan-a-blind-hole", "s01")
+    thick = question.numbers.givens["sheet_thickness"].value
+    for depth, told in ((0.9 * thick, False), (1.1 * thick, True)):
+        keys = [box.key for box in question.boxes]
+        answers = [AnswerRecord(key, typed, "1") for key, typed in zip(keys, ("135", f"{depth:.2f}"), strict=True)]
+        file = File("a", hand_in_bytes(relief.course, relief.id, relief.version, "s01", answers, "3"))
+        (_, line) = rows(gradebook_csv(mark_class(relief, (Student("s01", "One"),), [file])))
+        assert "taken" not in line[-1]
+        assert ("not met: " in line[-1]) == told
+    assert f"task {question.number} not met: " in line[-1]
 
 
 def test_formulas_are_neutralised(result):
