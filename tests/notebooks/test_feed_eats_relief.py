@@ -231,7 +231,7 @@ def test_the_printed_chip_is_ours_rounded() -> None:
 
 def test_the_printed_reliefs_stand_in_the_handbook() -> None:
     ranges = [row for row in look_up("lip_relief") if row.high is not None]
-    assert PRINTED_RELIEFS == (min(row.low for row in ranges), max(row.high for row in ranges))
+    assert (min(row.low for row in ranges), max(row.high for row in ranges)) == PRINTED_RELIEFS
     assert taken(R) < 1
 
 
