@@ -88,7 +88,7 @@ def drill_with(
         return f"the readings of a drill ground for {fault} show {found}"
     if causes and report.faults[0].confidence != "shown":
         return f"the readings of a drill ground for {fault} do not show it for sure"
-    printed = [(QUANTITIES[name].term, QUANTITIES[name].show(value, _decimals(name))) for name, value in taken.items()]
+    printed = [(QUANTITIES[name].term, _shown(name, value, exact)) for name, value in taken.items()]
     if higher:
         printed.append(("nearer to the tip at its corner stands", f"lip {higher}"))
     return FaultyDrill(point, fault, sound, tuple(printed))
@@ -147,6 +147,13 @@ def _printed_value(name: str, exact: Readings) -> float:
     measured = exact.angle if name == "point_angle" else exact.read(name)
     value = measured.value if measured else 0.0
     return round(value, _decimals(name)) + 0.0
+
+
+def _shown(name: str, value: float, exact: Readings) -> str:
+    """A reading as it is printed; a chisel edge that leans back is told as the drawing tells it."""
+    if name == "chisel_edge_angle" and exact.chisel_edge_leans_back:
+        return f"{QUANTITIES[name].show(180 - value, _decimals(name))}, past square"
+    return QUANTITIES[name].show(value, _decimals(name))
 
 
 def _decimals(name: str) -> int:

@@ -27,6 +27,7 @@ LABEL_COLUMN = 410.0
 ON_CENTRE = 0.0005  # mm; nearer than this a point is on centre
 STRAIGHT = 0.001  # of the diameter; a lip that bows less looks straight
 BOW_COLUMN = 24.0
+SQUARE, PAST_SQUARE = 90.0, "past square"  # a chisel edge that leans back: a sign of relief below zero
 READ = (
     "diameter", "web", "point_angle", "lip_length", "lip_relief", "chisel_edge_angle", "chisel_edge_length",
     "chisel_edge_rake", "point_offset", "lip_height_difference", "heel_clearance",
@@ -62,7 +63,7 @@ def lay(sheet: Sheet, point: GroundPoint) -> tuple[Mapping[str, float], Bar | No
     sheet.centre_cross(CENTRE, RADIUS + 12)
     first = _lip(point, 1)
     second = (-first[0], -first[1]) if point.is_alike else _lip(point, 2)
-    feet = _dimensions(sheet, seen, seen.points(*first)[-1])
+    feet = _dimensions(sheet, seen, seen.points(*first)[-1], inspected.chisel_edge_angle)
     for lip in (first, second):
         sheet.path("lip", seen.line(*lip))
     sheet.path("chisel", seen.line(*_chisel(point)))
@@ -143,7 +144,7 @@ def _facets(sheet: Sheet, seen: _View, around: tuple[Array, Array]) -> None:
     sheet.number("facet_lines", len(lines), like="web_ratio")
 
 
-def _dimensions(sheet: Sheet, seen: _View, corner: Point) -> tuple[Point, Point]:
+def _dimensions(sheet: Sheet, seen: _View, corner: Point, chisel_edge_angle: float) -> tuple[Point, Point]:
     first, second = (
         seen.at(float(end[0]), float(end[1])) for end in (seen.point.chisel.first, seen.point.chisel.second)
     )
@@ -164,7 +165,8 @@ def _dimensions(sheet: Sheet, seen: _View, corner: Point) -> tuple[Point, Point]
     arc = sheet.angle(first, ARC, bearing, turn)
     elbow = (LABEL_COLUMN - 22, 415.0)
     sheet.leader(arc, elbow, "chisel edge angle", "{chisel_edge_angle}", "chisel_edge_angle")
-    sheet.label("term", (LABEL_COLUMN, 440.0), "start", "(obtuse)")
+    for words, side in (("(obtuse)", 1.0), (f"({PAST_SQUARE})", -1.0)):
+        sheet.label("term", (LABEL_COLUMN, 440.0), "start", words, when=side * (chisel_edge_angle - SQUARE))
     return first, second
 
 
@@ -223,8 +225,12 @@ def _words() -> list[Sentence]:
             ". The chisel edge length is not told",
         ),
         Sentence(
-            "; its angle to the lips is {chisel_edge_angle} (obtuse), ", "chisel_edge_angle",
-            "; its angle to the lips is not told", "chisel_edge_angle", psi.low, psi.high,
+            "; its angle to the lips is {chisel_edge_angle}", "chisel_edge_angle",
+            "; its angle to the lips is not told",
+            "chisel_edge_angle", SQUARE, 180.0, f", {PAST_SQUARE}", " (obtuse)", "",
+        ),
+        Sentence(
+            ", ", "chisel_edge_angle", "", "chisel_edge_angle", psi.low, psi.high,
             f"flatter than {usual}", f"within {usual}", f"steeper than {usual}",
         ),
         Sentence(

@@ -102,3 +102,11 @@ def test_a_task_may_keep_to_one_kind():
 def test_the_givens_vary(relief):
     faults = {relief.question(WHAT, f"x{number}").numbers.drill.fault for number in range(80)}
     assert faults == set(relief.set.task(WHAT).diagnosis.faults)
+
+
+def test_a_chisel_edge_past_square_is_printed_as_it_is_drawn():
+    drill = drill_with("negative_relief", 1.0, 10, ("chisel_edge_angle", "lip_relief_1", "lip_relief_2"))
+    assert isinstance(drill, FaultyDrill)
+    edge = drill.point.inspect().chisel_edge_angle
+    assert edge < 90
+    assert dict(drill.printed)["chisel edge angle"] == f"{edge:.0f}°, past square"

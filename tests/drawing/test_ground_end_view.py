@@ -132,3 +132,14 @@ def test_what_it_does_not_show_is_said():
         draw("ground_end_view", FLUTE)
     with pytest.raises(LearnerError, match="keyword"):
         draw("end_view", POINTS["cone"])
+
+
+@pytest.mark.parametrize(("relief", "said"), [(12, "101.6° (obtuse), flatter"), (-6, "71.8°, past square, flatter")])
+def test_a_chisel_edge_past_square_is_not_called_obtuse(relief, said):
+    # DERIVED: one plane at 118°, web 0.15 of the diameter; below zero the chisel edge leans back.
+    picture = draw(
+        "ground_end_view", GroundPoint(Flute(diameter=10, web=1.5), PlaneFlank(point_angle=118, lip_relief=relief))
+    )
+    assert said in picture.alt
+    assert ("(obtuse)" in picture.svg) == (relief > 0)
+    assert ("(past square)" in picture.svg) == (relief < 0)
