@@ -26,7 +26,7 @@ _BOX = "display:inline-block;vertical-align:middle;text-align:center;margin:0 0.
 _TOP = "display:block;border-bottom:1px solid;padding:0 0.25em"
 _BOTTOM = "display:block;padding:0 0.25em"
 _UNSEEN = "font-size:0"
-_UNDER_ROOT = "border-top:1px solid;padding:0 0.1em"
+_UNDER_ROOT = "display:inline-block;border-top:1px solid;padding:0 0.1em"
 
 
 def as_html(expression: Any, spelling: Spelling) -> str:
