@@ -3,24 +3,25 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Collection, Mapping
-from functools import lru_cache
+from collections.abc import Callable, Collection, Iterable, Mapping
+from functools import cache, lru_cache
 
 from drillpoint.course.exercise import Task
 from drillpoint.errors import DrillpointError, InstructorError, MissingGiven, UnknownGiven
 from drillpoint.quantities import QUANTITIES
 from drillpoint.relation import Relation
-from drillpoint.relation.calling import plan
+from drillpoint.relation.calling import bare, plan
 from drillpoint.relations import BOOK
 
 _PLACES = 16
 _ROUNDS = 100
+_Step = tuple[str, tuple[str, ...], Callable[..., float]]
+"""The name of a result, the names of its givens, and the bare formula that leads from these to it."""
 
 
 def taken_by(task: Task, values: Mapping[str, float]) -> dict[str, float]:
     """Leave out the givens that are only printed or drawn."""
-    shown_only = {given.name for given in task.givens if given.shown_only}
-    return {name: value for name, value in values.items() if name not in shown_only}
+    return {name: value for name, value in values.items() if name not in task.shown_only}
 
 
 def needed(relation: Relation, names: Collection[str], wanted: Collection[str] = ()) -> tuple[str, ...]:
@@ -77,22 +78,32 @@ def wrong_value(task: Task, values: Mapping[str, float]) -> float:
 
 
 def _bare(task: Task, taken: Mapping[str, float]) -> float:
-    return _formula(task.relation, frozenset(taken))(taken)
+    steps, _ = _steps(task.relation, frozenset(taken), "")
+    return _through(steps, {**BOOK[task.relation].defaults, **taken})
 
 
 @lru_cache(maxsize=256)
-def _formula(name: str, given: frozenset[str]) -> Callable[[Mapping[str, float]], float]:
-    """The bare formula for these givens, through whatever has to be worked out first."""
-    granted = BOOK[name].defaults
-    *before, last = _plan(BOOK[name], given)
+def _steps(name: str, given: frozenset[str], asked: str) -> tuple[tuple[_Step, ...], tuple[_Step, ...]]:
+    """What has to be worked out, with the bare formulas: first what does not depend on what is asked, then the rest."""
+    still: list[_Step] = []
+    moving: list[_Step] = []
+    moved = {asked}
+    for relation in _plan(BOOK[name], given):
+        step = (relation.result.name, relation.givens, bare(relation))
+        if moved.isdisjoint(relation.givens):
+            still.append(step)
+        else:
+            moving.append(step)
+            moved.add(relation.result.name)
+    return tuple(still), tuple(moving)
 
-    def formula(taken: Mapping[str, float]) -> float:
-        values = {**granted, **taken}
-        for step in before:
-            values[step.result.name] = step.unchecked(**{name: values[name] for name in step.givens})
-        return last.unchecked(**{name: values[name] for name in last.givens})
 
-    return formula
+def _through(steps: Iterable[_Step], values: dict[str, float]) -> float:
+    """Work the steps out one after another, each result put into `values`; the last is returned."""
+    result = math.nan
+    for name, own, formula in steps:
+        result = values[name] = formula(*[values[given] for given in own])
+    return result
 
 
 def _roots(task: Task, taken: Mapping[str, float]) -> list[float]:
@@ -101,24 +112,31 @@ def _roots(task: Task, taken: Mapping[str, float]) -> list[float]:
     `relation.solve` does the same with every check and a fine grid. A class needs this thousands of times, with wrong
     givens too, so the grid is coarse here; a test holds the right answers of every set against `relation.solve`.
     """
-    relation, known = BOOK[task.relation], dict(taken)
-    target = known.pop(relation.result.name)
-
-    formula = _formula(task.relation, frozenset({*known, task.asked}))
+    relation = BOOK[task.relation]
+    values = {**relation.defaults, **taken}
+    target = values.pop(relation.result.name)
+    still, moving = _steps(task.relation, frozenset({*values, task.asked}), task.asked)
+    _through(still, values)
 
     def off(x: float) -> float:
-        known[task.asked] = x
-        return formula(known) - target
+        values[task.asked] = x
+        return _through(moving, values) - target
 
-    possible = QUANTITIES[task.asked].possible
-    span = possible.high - possible.low
-    places = [possible.low + span * (1e-9 + (1 - 2e-9) * k / _PLACES) for k in range(_PLACES + 1)]
+    places = _places(task.asked)
     errors = [off(x) for x in places]
     return [
         _root(off, places[k], errors[k], places[k + 1], errors[k + 1])
         for k in range(_PLACES)
         if errors[k] * errors[k + 1] < 0 or errors[k] == 0
     ]
+
+
+@cache
+def _places(asked: str) -> list[float]:
+    """A coarse grid over what a quantity may possibly be."""
+    possible = QUANTITIES[asked].possible
+    span = possible.high - possible.low
+    return [possible.low + span * (1e-9 + (1 - 2e-9) * k / _PLACES) for k in range(_PLACES + 1)]
 
 
 def _root(off: Callable[[float], float], low: float, off_low: float, high: float, off_high: float) -> float:

@@ -26,6 +26,7 @@ class Answers:
         """Take sittings in order of time; `late` gives the days by which a sitting was late."""
         self.sittings = sittings
         self._late = [late(sitting) for sitting in sittings]
+        self._any_late = any(self._late)
         # For each box: when answered, when handed in, which file, which place in it, what. Equal times are decided
         # by what is in a file, never by its name.
         self._given: dict[str, list[tuple[str, str, str, int, int, str]]] = {}
@@ -49,7 +50,8 @@ class Answers:
             given = self._given.get(box)
             if given:
                 text = typed[box] = given[-1][5]
-                days = max(days, min(self._late[entry[4]] for entry in given if entry[5] == text))
+                if self._any_late:
+                    days = max(days, min(self._late[entry[4]] for entry in given if entry[5] == text))
         return Candidate(typed, days)
 
     def all(self, boxes: Sequence[str]) -> list[Candidate]:

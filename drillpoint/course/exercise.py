@@ -7,6 +7,7 @@ which slips are worth naming. It never holds an answer: right and wrong values a
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import cached_property
 
 from attrs import field, frozen
 
@@ -183,6 +184,11 @@ class Task:
     rubric: tuple[Criterion, ...] = ()
     lines: Mapping[str, int] = field(factory=dict, eq=False, repr=False)
     """Entry -> its line in the file; "" is where the task begins."""
+
+    @cached_property
+    def shown_only(self) -> frozenset[str]:
+        """The givens that are only printed or drawn."""
+        return frozenset(given.name for given in self.givens if given.shown_only)
 
 
 @frozen

@@ -68,12 +68,12 @@ def judge_task(question: Question, typed: Mapping[str, str]) -> Verdict:
     """
     if question.task.enters:
         return _judge_plan(question, typed)
-    if len(question.boxes) > 1:
+    if len(question.parts) > 1:
         return _judge_parts(question, typed)
     if question.parts:
         question = question.parts[0]
-    box = question.boxes[0]
-    return judge_answer(question, typed[box.key]) if box.key in typed else missing()
+    key = question.key or question.task.id
+    return judge_answer(question, typed[key]) if key in typed else missing()
 
 
 def _judge_parts(question: Question, typed: Mapping[str, str]) -> Verdict:

@@ -48,8 +48,7 @@ def example_of(task: Task, givens: Mapping[str, float]) -> dict[str, float]:
 
 def held_against(task: Task, givens: Mapping[str, float], entered: Mapping[str, float]) -> tuple[Met, ...]:
     """Hold what was entered against each requirement. What is missing in `entered` was not given or not read."""
-    shown_only = {given.name for given in task.givens if given.shown_only}
-    own = {name: value for name, value in givens.items() if name not in shown_only}
+    own = {name: value for name, value in givens.items() if name not in task.shown_only}
     return tuple(_held(task, rule, own, givens, entered) for rule in task.requirements)
 
 

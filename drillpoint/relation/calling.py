@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from functools import cache, lru_cache
 from importlib import import_module
 from types import ModuleType
@@ -210,10 +210,21 @@ def unchecked(relation: Relation, givens: Mapping[str, float]) -> float:
     if set(givens) != set(relation.givens):
         wrong = sorted(set(givens) ^ set(relation.givens))[0]
         raise UnknownGiven(f"{relation.name}.unchecked takes exactly {', '.join(relation.givens)}; {wrong!r} differs")
-    try:
-        return float(getattr(numbers(), relation.name)(math, *(float(givens[name]) for name in relation.givens)))
-    except (ValueError, ZeroDivisionError, OverflowError):
-        return math.nan
+    return bare(relation)(*(float(givens[name]) for name in relation.givens))
+
+
+@cache
+def bare(relation: Relation) -> Callable[..., float]:
+    """The bare formula as a function of the relation's own givens, floats in their order; nan where it is undefined."""
+    formula = getattr(numbers(), relation.name)
+
+    def worked_out(*own: float) -> float:
+        try:
+            return float(formula(math, *own))
+        except (ValueError, ZeroDivisionError, OverflowError):
+            return math.nan
+
+    return worked_out
 
 
 def sensitivity(relation: Relation, of: str, givens: Mapping[str, Any]) -> float:
