@@ -102,7 +102,7 @@ FIGURES: dict[str, list[str]] = {
     "cautions": [REST, REST_INCH],
     "shop": [
         *("3", n(D), n(A), n(RELIEF), n(LANDS["A"], 1), n(BURNT, 1), n(LANDS["B"], 1), n(CHIP, 1), n(LANDS["C"], 1)),
-        *(n(NEW_A), n(LARGE), n(GONE)),
+        *(n(NEW_A), n(LARGE), "8", n(GONE)),
     ],
     "order": ["5", "1", "2", "3", "4", "5", "6", n(LEVEL)],
     "order-remarks": [
