@@ -28,7 +28,7 @@ REST, REST_INCH = "3", "1/8"
 
 # CHOSEN: the tray, as it stands in the table of the lesson.
 SIZES = ("10", "5/16", "10", "1/2", "12", "3/8", "6", "5")
-DEEP = ("25", "20", "25", "30", "30", "20", "22", "15")
+DEEP = ("25", "20", "25", "30", "30", "20", "22", "4")
 LAND, CHIP, CORNER, HALVES, RELIEF, EDGE, WEB = "0.7", "0.25", "1/16", ("59", "61"), "3", "93", "2.3"
 NEW_ANGLE, BURNT, FLUTE, COVERS, LOW, ROLL = "135", "7", "34", "4", "114.8", "20"
 ANGLE, USUAL_RELIEF, USUAL_EDGE, TOLERANCE = "118", "12", "125", "2"
@@ -109,7 +109,7 @@ FIGURES: dict[str, list[str]] = {
         *(n(TWO.flutes.regrinds if TWO.flutes else 0), "1"),
     ],
     "three": ["3", "4", *HALVES, n(sum(map(float, HALVES))), TOLERANCE, ANGLE],
-    "three-why": [n(APART, 2)],
+    "three-why": [n(APART, 2), "10"],
     "three-remarks": [
         *(n(APART, 2), FEED, n(float(idle_radius(feed=float(FEED), half_angle_1=59, half_angle_2=61)), 2)),
     ],
