@@ -124,7 +124,7 @@ FIGURES: dict[str, list[str]] = {
     "wedge-remarks": [n(relief(R), 1), n(relief(1), 1), "1", n(wedge(R), 1), n(wedge(1), 1)],
     "brass": ["7", n(rake(R), 1)],
     "brass-rake-remarks": [n(dubbed_rake(R), 1)],
-    "brass-wedge-remarks": [n(dubbed_wedge(R), 1), n(wedge(R), 1), "1", n(FEED, 1)],
+    "brass-wedge-remarks": [n(dubbed_wedge(R), 1), n(wedge(R), 1), "1", "6", n(FEED, 1)],
     "brass-width-remarks": [n(LEAST, 3), n(FLAT, 1), n(FLAT / INCH, 3)],
     "brass-back-remarks": [n(set_back(FLAT), 3), n(OTHER_FLAT, 1), n(set_back(OTHER_FLAT), 3)],
     "bowed": ["4", n(A), n(A), n(OTHER)],
