@@ -76,7 +76,7 @@ def lost_without_a_kernel(cell: Cell) -> list[str]:
     found += re.findall(r"<(?:svg|math|script|style)\b", data.get("text/html", ""))
     if not data["text/plain"].strip():
         found.append("no text")
-    if re.match(r"\w+\(\w+=", data["text/plain"]):
+    if re.match(r"\(?\w+\(\w+=", data["text/plain"]):
         found.append("an object in place of words")
     if "<img" in data.get("text/html", "") and not re.search(r'<img [^>]*alt="[^"]{20}', data["text/html"]):
         found.append("a picture without words")

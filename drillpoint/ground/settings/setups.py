@@ -146,6 +146,10 @@ class Family(tuple[Setup, ...]):
     def _repr_mimebundle_(self, **_: object) -> dict[str, str]:
         return bundle([family_table(self)])
 
+    def _repr_pretty_(self, printer: Any, _cycle: bool) -> None:
+        # IPython writes every tuple in its own way as text, unless it is told here.
+        printer.text(str(family_table(self)))
+
 
 def family_of_setups(*, cone_half_angles: Iterable[float], **wanted: Any) -> Family:
     """The set-ups of several cones for the same three angles: wanted angles leave one setting free.

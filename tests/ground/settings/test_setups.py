@@ -11,6 +11,7 @@ import pytest
 from attrs import evolve
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
+from IPython.lib.pretty import pretty
 
 from drillpoint.errors import MissingGiven, OutOfRange, UnknownGiven
 from drillpoint.ground.conical import ConicalFlank
@@ -353,3 +354,5 @@ def test_a_family_is_a_table_in_a_notebook() -> None:
     shown = some._repr_mimebundle_()
     assert "20°" in shown["text/plain"] and "28.71°" in shown["text/html"]  # REGRESSION
     assert shown["text/html"].count("<tr>") == 3
+    # IPython asks for the text of a tuple in another way.
+    assert pretty(some) == shown["text/plain"]
