@@ -125,8 +125,11 @@ def test_explorers_that_tasks_name_are_there_with_their_sliders():
     tasks = [task for exercise_set in every_set() for task in exercise_set.tasks if task.explorer]
     assert tasks
     for task in tasks:
-        sliders = {slider.name for slider in find(task.explorer).sliders}
-        assert {entered.name for entered in task.enters} | {given.name for given in task.givens} <= sliders, task.id
+        explorer = find(task.explorer)
+        sliders = {slider.name for slider in explorer.sliders}
+        assert {given.name for given in task.givens if given.name not in task.measures} <= sliders, task.id
+        # What is entered may also be read off the explorer's table.
+        assert {entered.name for entered in task.enters} <= sliders | set(explorer.table), task.id
 
 
 def test_limits_that_somebody_chose_are_shown_with_whose_they_are(relief):
