@@ -178,6 +178,8 @@ class Task:
     enters: tuple[Entered, ...] = ()
     requirements: tuple[Requirement, ...] = ()
     explorer: str = ""
+    called: str = ""
+    """What is asked for in this task's own words, where the quantity's term would be ahead of the reader."""
     diagnosis: Diagnosis | None = None
     measures: Mapping[str, Measure] = field(factory=dict)
     """What is read on ground points, by the name that texts and formulas use; each name is among the givens, too."""

@@ -37,7 +37,7 @@ MOST_DECIMALS = 8
 
 _COMMON = {"id", "kind", "title", "text", "hints", "points", "let", "givens", "drawing"}
 _MEASURED = _COMMON | {"measure"}
-_ONE_ANSWER = {"relation", "asked", "unit", "decimals", "tolerance", "slips"}
+_ONE_ANSWER = {"relation", "asked", "called", "unit", "decimals", "tolerance", "slips"}
 ENTRIES: Mapping[str, set[str]] = {
     "number": _MEASURED | _ONE_ANSWER,
     "choice": _MEASURED | _ONE_ANSWER | {"statements"},
@@ -131,7 +131,7 @@ def _givens(raw: Mapping[str, Any], where: Place) -> tuple[Given, ...]:
 
 
 _NO_ANSWER: Mapping[str, Any] = {
-    "relation": "", "asked": "", "unit": "", "decimals": 0, "tolerance": Tolerance(), "slips": (),
+    "relation": "", "asked": "", "called": "", "unit": "", "decimals": 0, "tolerance": Tolerance(), "slips": (),
 }  # fmt: skip
 
 
@@ -151,6 +151,7 @@ def _one_answer(raw: Mapping[str, Any], where: Place) -> Mapping[str, Any]:
     return {
         "relation": relation.name,
         "asked": asked,
+        "called": entry(raw, "called", str, where, ""),
         "unit": unit,
         "decimals": entry(raw, "decimals", int, where, QUANTITIES[asked].decimals),
         "tolerance": _tolerance_from(tolerance, where),

@@ -48,7 +48,7 @@ def asks_for(task: Task, numbers: Numbers) -> str:
         functions = f" The functions are {', '.join(task.functions)}." if task.functions else ""
         return f"Give the right-hand side of {task.symbol or '?'} = … in {meanings}. Angles are in degrees.{functions}"
     give = "Answer yes or no, and give" if task.kind == "judgement" else "Give"
-    asks = f"{give} the {_quantity_in_digits(task.asked, task.unit, task.decimals)}. "
+    asks = f"{give} the {_quantity_in_digits(task.asked, task.unit, task.decimals, task.called)}. "
     return f"{asks}Up to {_tolerance(task, numbers)} off counts as right."
 
 
@@ -57,10 +57,10 @@ def asks_to_enter(entered: Entered) -> str:
     return f"Choose the {_quantity_in_digits(entered.name, entered.unit, entered.decimals)}."
 
 
-def _quantity_in_digits(name: str, unit: str, decimals: int) -> str:
+def _quantity_in_digits(name: str, unit: str, decimals: int, called: str = "") -> str:
     convention = f" ({CONVENTIONS[name]})" if name in CONVENTIONS else ""
     places = f"{decimals or 'no'} decimal{'' if decimals == 1 else 's'}"
-    return f"{QUANTITIES[name].term}{convention} in {_UNIT_WORDS.get(unit, unit)}, to {places}"
+    return f"{called or QUANTITIES[name].term}{convention} in {_UNIT_WORDS.get(unit, unit)}, to {places}"
 
 
 def worked_for(task: Task, numbers: Numbers) -> str:

@@ -2,6 +2,7 @@
 
 import pytest
 
+from drillpoint.course.exercise_file import load_set
 from drillpoint.course.variant import Variants
 from drillpoint.course.wording import CONVENTIONS
 
@@ -45,3 +46,10 @@ def test_questions_fit_on_one_line_of_text(lips):
         assert "\n" not in question.text
         assert "{" not in question.text
         assert "  " not in question.text
+
+
+def test_a_task_may_call_what_it_asks_for_by_words_of_its_own():
+    (task,) = (task for task in load_set("practice/start-here").tasks if task.id == "half-of-it")
+    question = Variants(load_set("practice/start-here")).question("half-of-it", "s01")
+    assert task.called == "distance from the axis"
+    assert question.asks.startswith("Give the distance from the axis in mm, to 2 decimals.")
