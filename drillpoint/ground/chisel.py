@@ -77,8 +77,10 @@ class ChiselEdge:
 
 def gap_between(lip: Lip, x: Array, y: Array) -> tuple[Array, tuple[Array, Array]]:
     """How far the lip's own flank stands above the other at x, y, and how that changes with x and y."""
-    own, other = lip.own.slope(x, y), lip.other.slope(x, y)
-    return lip.own.height(x, y) - lip.other.height(x, y), (own[0] - other[0], own[1] - other[1])
+    (own, (own_x, own_y)), (other, (other_x, other_y)) = (
+        flank.height_and_slope(x, y) for flank in (lip.own, lip.other)
+    )
+    return own - other, (own_x - other_x, own_y - other_y)
 
 
 def chisel_edge(lip: Lip, first: Place, second: Place) -> ChiselEdge:

@@ -28,24 +28,32 @@ class Cone:
 
     def height(self, x: Array, y: Array) -> Array:
         """z over the places x, y, mm; nan beyond the apex and where the side of the cone has fallen away."""
-        sine, cosine, tan2 = math.sin(self.tilt), math.cos(self.tilt), self.half_tangent**2
-        out, side = x - self.apex_x, y - self.apex_y
-        # (out·cos + up·sin)² + side² = tan²·(out·sin - up·cos)², a quadratic in the height above the apex. Of its
-        # two heights the upper one is wanted; written like this it keeps its digits on a nearly flat cone.
-        square = self.half_tangent**2 * out**2 - (sine**2 - tan2 * cosine**2) * side**2
-        with np.errstate(invalid="ignore", divide="ignore"):
-            root = np.sqrt(square)
-            up = -(out**2 * (cosine**2 - tan2 * sine**2) + side**2) / (out * sine * cosine * (1 + tan2) + root)
-        return np.where((out > 0) & (square >= 0), self.apex_z + up, np.nan)
+        return np.asarray(self.apex_z + self._from_apex(x, y)[2])
 
     def slope(self, x: Array, y: Array) -> tuple[Array, Array]:
         """How z changes with x and with y."""
+        return self.height_and_slope(x, y)[1]
+
+    def height_and_slope(self, x: Array, y: Array) -> tuple[Array, tuple[Array, Array]]:
+        """Both at once."""
         sine, cosine, tan2 = math.sin(self.tilt), math.cos(self.tilt), self.half_tangent**2
-        out, side, up = x - self.apex_x, y - self.apex_y, self.height(x, y) - self.apex_z
+        out, side, up = self._from_apex(x, y)
         along, across = out * sine - up * cosine, out * cosine + up * sine
         steep = across * sine + tan2 * along * cosine
         with np.errstate(invalid="ignore", divide="ignore"):
-            return (tan2 * along * sine - across * cosine) / steep, -side / steep
+            return self.apex_z + up, ((tan2 * along * sine - across * cosine) / steep, -side / steep)
+
+    def _from_apex(self, x: Array, y: Array) -> tuple[Array, Array, Array]:
+        """From the apex to the places of the cone over x, y: in x, in y, and up; that is nan where there are none."""
+        sine, cosine, tan2 = math.sin(self.tilt), math.cos(self.tilt), self.half_tangent**2
+        out, side = x - self.apex_x, y - self.apex_y
+        out2, side2 = out**2, side**2
+        # (out·cos + up·sin)² + side² = tan²·(out·sin - up·cos)², a quadratic in the height above the apex. Of its
+        # two heights the upper one is wanted; written like this it keeps its digits on a nearly flat cone.
+        square = tan2 * out2 - (sine**2 - tan2 * cosine**2) * side2
+        root = np.sqrt(np.where((out > 0) & (square >= 0), square, np.nan))
+        up = -(out2 * (cosine**2 - tan2 * sine**2) + side2) / (out * sine * cosine * (1 + tan2) + root)
+        return out, side, up
 
 
 @stated

@@ -26,6 +26,9 @@ class Surface(Protocol):
     def slope(self, x: Array, y: Array) -> tuple[Array, Array]:
         """How z changes with x and with y, mm per mm."""
 
+    def height_and_slope(self, x: Array, y: Array) -> tuple[Array, tuple[Array, Array]]:
+        """Both at once, at little more than the cost of one."""
+
 
 @frozen
 class Placed:
@@ -41,8 +44,12 @@ class Placed:
 
     def slope(self, x: Array, y: Array) -> tuple[Array, Array]:
         """How z changes with x and with y."""
-        inner = self.surface.slope(*self._turned(-self.turn, x, y))
-        return self._turned(self.turn, *inner)
+        return self.height_and_slope(x, y)[1]
+
+    def height_and_slope(self, x: Array, y: Array) -> tuple[Array, tuple[Array, Array]]:
+        """Both at once."""
+        height, slope = self.surface.height_and_slope(*self._turned(-self.turn, x, y))
+        return height + self.rise, self._turned(self.turn, *slope)
 
     @staticmethod
     def _turned(angle: float, x: Array, y: Array) -> tuple[Array, Array]:
@@ -76,6 +83,10 @@ class Plane:
         """How z changes with x and with y."""
         return np.full_like(x, self.slope_x), np.full_like(y, self.slope_y)
 
+    def height_and_slope(self, x: Array, y: Array) -> tuple[Array, tuple[Array, Array]]:
+        """Both at once."""
+        return self.height(x, y), self.slope(x, y)
+
 
 @frozen
 class Lower:
@@ -90,9 +101,16 @@ class Lower:
 
     def slope(self, x: Array, y: Array) -> tuple[Array, Array]:
         """How z changes with x and with y."""
-        first, second = self.first.slope(x, y), self.second.slope(x, y)
-        is_first = self.first.height(x, y) <= self.second.height(x, y)
-        return np.where(is_first, first[0], second[0]), np.where(is_first, first[1], second[1])
+        return self.height_and_slope(x, y)[1]
+
+    def height_and_slope(self, x: Array, y: Array) -> tuple[Array, tuple[Array, Array]]:
+        """Both at once."""
+        (first, (first_x, first_y)), (second, (second_x, second_y)) = (
+            surface.height_and_slope(x, y) for surface in (self.first, self.second)
+        )
+        is_first = first <= second
+        slope = np.where(is_first, first_x, second_x), np.where(is_first, first_y, second_y)
+        return np.minimum(first, second), slope
 
 
 @stated

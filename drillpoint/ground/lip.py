@@ -111,7 +111,8 @@ class Lip:
         for _ in range(60):
             along = where(z)
             x, y = flute.wall(number, along, z)
-            gap = z - self.own.height(x, y)
+            top, (down_x, down_y) = self.own.height_and_slope(x, y)
+            gap = z - top
             lost, left = np.isnan(gap), np.abs(gap)
             if lost.any() and not partly:
                 break
@@ -119,7 +120,6 @@ class Lip:
             met = (left <= _CLOSE * flute.radius) | ((left <= _FAIR * flute.radius) & (left >= before))
             if (lost | met).all():
                 return Place(x, y, np.where(lost, np.nan, z), along)
-            down_x, down_y = self.own.slope(x, y)
             dx, dy = flute.wall_rise(along, z, x, y)
             z, before = z - gap / (1 - down_x * dx - down_y * dy), left
         if partly:
