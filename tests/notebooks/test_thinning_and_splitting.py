@@ -127,7 +127,7 @@ FIGURES: dict[str, list[str]] = {
     "drag": ["1", plain(SPLIT), "2", plain(HALF), "20", "45", "3", n(TO_FIND), plain(KEPT), plain(HELD)],
     "dragged": [n(FOUND)],
     "reach": ["5"],
-    "reach-length": [plain(SQUARE), n(PSI), "3"],
+    "reach-length": [plain(SQUARE), n(PSI), "3", n(ground(TO_HALF, TO_HALF).mean("thinned_lip_length"), 2)],
     "left": ["4"],
     "left-remarks": [
         *(n(NU), n(share(HALF), 3), n(FLATTEST), n(100 * (1 - share(SPLIT, FLATTEST)))),
