@@ -68,7 +68,7 @@ def _of_the_point(readings: Readings, limits: Limits) -> Iterator[Check]:
     yield _check(
         "lip relief, both",
         f"{show(limits.lowest_lip_relief)} to {show(limits.highest_lip_relief)}",
-        limits.whose("lowest_lip_relief"),
+        _of_both(limits, "lowest_lip_relief", "highest_lip_relief"),
         "lip_relief",
         _pair("lip_relief", *(m.value for _, m in readings.reliefs)),
     )
@@ -76,11 +76,17 @@ def _of_the_point(readings: Readings, limits: Limits) -> Iterator[Check]:
     yield _check(
         "chisel edge angle",
         f"{show(limits.lowest_chisel_edge_angle)} to {show(limits.highest_chisel_edge_angle)}, obtuse",
-        limits.whose("lowest_chisel_edge_angle"),
+        _of_both(limits, "lowest_chisel_edge_angle", "highest_chisel_edge_angle"),
         "chisel_edge_angle",
         _said("chisel_edge_angle", readings.chisel_edge_angle),
     )
     yield from _centre(readings, limits)
+
+
+def _of_both(limits: Limits, lowest: str, highest: str) -> str:
+    """Whose the ends of a range are: each end has its own source."""
+    low, high = limits.whose(lowest), limits.whose(highest)
+    return low if low == high else f"the least: {low}; the most: {high}"
 
 
 def _centre(readings: Readings, limits: Limits) -> Iterator[Check]:
