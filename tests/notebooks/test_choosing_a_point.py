@@ -141,6 +141,12 @@ BY_RULE = float(
     spindle_speed_by_rule(speed_constant=FOUR, cutting_speed=INCH_SPEED * FOOT, diameter=HALF_INCH),
 )
 
+
+def both(speed: float, feed: float) -> tuple[str, ...]:
+    """A cutting speed in m/min and ft/min, a feed in mm and inches."""
+    return (n(speed), n(speed / FOOT), plain(feed), n(feed / INCH, 3))
+
+
 FIGURES: dict[str, list[str]] = {
     "title": ["9", "40", n(FLAT), n(A)],
     "shop": [
@@ -201,10 +207,10 @@ FIGURES: dict[str, list[str]] = {
     "disagree": ["2"],
     "disagree-remarks": [figure for span in BRASS_SPEEDS for figure in span],
     "back": [
-        *("3", n(A), n(turns(25)), "25", plain(USUAL_FEED), n(A), n(turns(25)), "25", plain(USUAL_FEED)),
-        *(n(A), n(turns(SPEEDS["bush"])), n(SPEEDS["bush"]), plain(USUAL_FEED)),
-        *(n(COVER_ANGLE), n(turns(SPEEDS["cover"])), n(SPEEDS["cover"]), plain(COVER_FEED)),
-        *(*map(str, PIN_ANGLES), n(turns(SPEEDS["pin"], PIN_HOLE)), n(SPEEDS["pin"]), plain(PIN_FEED)),
+        *("3", *2 * (n(A), n(turns(25)), *both(25, USUAL_FEED))),
+        *(n(A), n(turns(SPEEDS["bush"])), *both(SPEEDS["bush"], USUAL_FEED)),
+        *(n(COVER_ANGLE), n(turns(SPEEDS["cover"])), *both(SPEEDS["cover"], COVER_FEED)),
+        *(*map(str, PIN_ANGLES), n(turns(SPEEDS["pin"], PIN_HOLE)), *both(SPEEDS["pin"], PIN_FEED)),
     ],
     "next": ["10"],
     "card": [
