@@ -122,8 +122,7 @@ def _lip(point: GroundPoint, number: int) -> tuple[Array, Array]:
     import numpy as np
 
     lip, foot = point.lips[number - 1], point.feet[number - 1]
-    outer = lip.at_radius(np.array([point.flute.radius]))
-    place = lip.at(np.linspace(float(foot.along[0]), float(outer.along[0]), 17))
+    place = lip.at(np.linspace(float(foot.along[0]), float(lip.corner.along[0]), 17))
     sign = 1.0 if number == 1 else -1.0
     return sign * place.x, sign * place.y
 

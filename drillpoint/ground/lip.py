@@ -91,9 +91,10 @@ class Lip:
         """
         return self.flute.land(self.number) if self.heel is None else self.heel
 
-    def at(self, along: Array) -> Place:
-        """The lip at places of the flute's wall (see `Flute.wall`)."""
-        return self._solved(lambda z: along, -np.maximum(along, 0.0) * self.flute.design_slope)
+    def at(self, along: Array, near: Array | None = None) -> Place:
+        """The lip at places of the flute's wall (see `Flute.wall`). near: about how high they are, if that is known."""
+        guess = -np.maximum(along, 0.0) * self.flute.design_slope if near is None else near
+        return self._solved(lambda z: along, guess)
 
     def at_radius(self, radius: Array) -> Place:
         """The lip at distances from the drill axis, mm."""
@@ -148,7 +149,8 @@ def chisel_corner(lip: Lip) -> Place:
     outer = float(lip.corner.along[0])
     inner = -0.9 * min(flute.back_radius(lip.number), flute.radius)
     along = np.linspace(outer, inner, _SAMPLES)
-    met = _above_other(lip, along)
+    samples = lip.reached(along)
+    met = _above_other(lip, samples)
     # A steep cone may also pass below the corner opposite its apex, where the wheel does not reach. So the crossing
     # nearest to the axis is the one.
     crossings = np.flatnonzero((met[:-1] < 0) & (met[1:] > 0))
@@ -162,7 +164,8 @@ def chisel_corner(lip: Lip) -> Place:
             f"{lip.name} does not meet the chisel edge: the flanks do not cross along it; give more relief, or set a "
             "cone's apex further away"
         )
-    found = _refined(lip, along[crossings[-1]], along[crossings[-1] + 1])
+    between = slice(crossings[-1], crossings[-1] + 2)
+    found = _refined(lip, samples[between], met[between])
     if found.radius[0] > _OUTERMOST_CHISEL * flute.radius:
         raise CannotBeGround(
             f"the chisel edge would end {found.radius[0]:.3g} mm from the axis, so that {lip.name} is all but ground "
@@ -171,20 +174,21 @@ def chisel_corner(lip: Lip) -> Place:
     return found
 
 
-def _above_other(lip: Lip, along: Array) -> Array:
+def _above_other(lip: Lip, place: Place) -> Array:
     """How far the lip lies above the other flank; nan where either flank does not reach, as then neither cuts it."""
-    place = lip.reached(along)
     return np.asarray(place.z - lip.other.height(place.x, place.y))
 
 
-def _refined(lip: Lip, low: float, high: float) -> Place:
+def _refined(lip: Lip, ends: Place, gaps: Array) -> Place:
     """The place between two of the wall, where the lip is below and above the other flank: halving kept in step."""
-    before, after = (float(v) for v in _above_other(lip, np.array([low, high])))
+    low, high = np.stack([ends.along, ends.z], axis=-1)
+    before, after = (float(gap) for gap in gaps)
     for turn in range(80):
-        middle = high - after * (high - low) / (after - before) if turn % 4 else (low + high) / 2
-        place = lip.at(np.array([middle]))
-        gap = float(place.z[0] - lip.other.height(place.x, place.y)[0])
-        if abs(gap) <= _CLOSE * lip.flute.radius or abs(high - low) < 1e-15 * lip.flute.radius:
+        share = after / (after - before) if turn % 4 < 3 else 0.5
+        middle = high - share * (high - low)
+        place = lip.at(middle[:1], near=middle[1:])
+        gap = float(_above_other(lip, place)[0])
+        if abs(gap) <= _CLOSE * lip.flute.radius or abs(high[0] - low[0]) < 1e-15 * lip.flute.radius:
             return place
         low, before, high, after = (middle, gap, high, after) if gap < 0 else (low, before, middle, gap)
     return place

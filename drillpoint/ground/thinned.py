@@ -140,6 +140,8 @@ def _place_named(notch: Notch) -> str:
 
 def _chisel_left(chisel: ChiselEdge, cut_1: NotchCut | None, cut_2: NotchCut | None) -> ChiselEdge:
     """What both notches leave of the chisel edge."""
+    if not cut_1 and not cut_2:
+        return chisel
     from_1 = _share_left(chisel, cut_1, lambda share: share) if cut_1 else 0.0
     from_2 = _share_left(chisel, cut_2, lambda share: 1 - share) if cut_2 else 0.0
     if from_1 + from_2 >= 1:
