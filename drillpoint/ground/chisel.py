@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from functools import cached_property
+
 import numpy as np
 from attrs import frozen
 
 from drillpoint.ground.flute import Array
 from drillpoint.ground.lip import Lip, Place
 from drillpoint.ground.stated import CannotBeGround
+
+_SAMPLES = 21
 
 
 @frozen
@@ -37,12 +41,16 @@ class ChiselEdge:
         x, y = (start + shift[:, None] * across).T
         return np.stack([x, y, self.lip.own.height(x, y)], axis=-1)
 
+    @cached_property
+    def sampled(self) -> Array:
+        """Points from the first end to the second, at even shares of the way; nan where the flanks do not meet."""
+        return self.trace(np.linspace(0.0, 1.0, _SAMPLES))
+
     def highest(self) -> float:
         """Height of its highest place, mm; the edge may be bent there or have a corner."""
         low, high = 0.0, 1.0
+        shares, heights = np.linspace(low, high, _SAMPLES), self.sampled[:, 2]
         for _ in range(10):
-            shares = np.linspace(low, high, 21)
-            heights = self.trace(shares)[:, 2]
             best = int(heights.argmax())
             beside = [max(best - 1, 0), min(best + 1, len(shares) - 1)]
             if heights[best] - heights[beside].min() <= 1e-10 * self.lip.flute.radius:
@@ -52,7 +60,9 @@ class ChiselEdge:
             if high - low < 0.2 and beside[1] - beside[0] == 2 and bends[best - 1] < 2 * np.median(bends):
                 return float(heights[best] + (heights[best + 1] - heights[best - 1]) ** 2 / (8 * bends[best - 1]))
             low, high = shares[beside]
-        return float(heights[best])
+            shares = np.linspace(low, high, _SAMPLES)
+            heights = self.trace(shares)[:, 2]
+        return float(heights.max())
 
     def nearest_to_axis(self) -> Array:
         """x and y of the place of the edge, or of its prolongation, nearest to the drill axis."""
@@ -92,6 +102,6 @@ def chisel_edge(lip: Lip, first: Place, second: Place) -> ChiselEdge:
     edge = ChiselEdge(lip, first.point[0], second.point[0] * half_turn)
     if np.hypot(*(edge.second - edge.first)[:2]) < 1e-9 * lip.flute.radius:
         raise CannotBeGround("the two lips meet in one point, which leaves no chisel edge; no drill has such a web")
-    if not np.isfinite(edge.trace(np.linspace(0.0, 1.0, 9))).all():
+    if not np.isfinite(edge.sampled).all():
         raise CannotBeGround("the two flanks do not meet between the lips; move the cone's apex further from the axis")
     return edge
