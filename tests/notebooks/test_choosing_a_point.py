@@ -12,6 +12,8 @@ import pytest
 
 from drillpoint.course.exercise_file import load_set
 from drillpoint.errors import OutOfRange
+from drillpoint.ground import Flute, GroundPoint, PlaneFlank
+from drillpoint.ground.stations import stations
 from drillpoint.handbook import RangeTable, chisel_factors, chisel_share, look_up
 from drillpoint.relations import (
     chip_thickness,
@@ -85,6 +87,13 @@ def height(angle: float) -> float:
 def cover(angle: float) -> float:
     """The cover's thickness in point heights."""
     return float(sheet_cover(sheet_thickness=SHEET, diameter=D, point_angle=angle))
+
+
+def ground_rake(angle: float, **flute: float) -> float:
+    """The normal rake at the corner of a drill that was made for 118°, ground to an angle."""
+    made = Flute(**(flute or {"diameter": D, "web": W}))
+    lip = GroundPoint(made, PlaneFlank(point_angle=angle, lip_relief=12)).lips[0]
+    return float(stations(lip, lip.corner).normal_rake[0])
 
 
 def rake(angle: float, helix: float = HELIX, radius: float = D / 2) -> float:
@@ -183,9 +192,8 @@ FIGURES: dict[str, list[str]] = {
     "push-rake-remarks": ["1", n(rake(FLAT, radius=1), 1), n(rake(A, radius=1), 1), n(FLAT), n(A)],
     "brass": ["5", n(SHARP)],
     "brass-remarks": [
-        *(n(rake(SHARP), 1), n(rake(A), 1), *BRASS[1]),
-        *HELIX_FOR_BRASS,
-        *(n(SLOW), n(rake(SHARP, SLOW), 1), n(SHARP), n(rake(A, SLOW), 1), n(A)),
+        *(n(SHARP), n(ground_rake(SHARP), 1), n(rake(A), 1), *BRASS[1]),
+        *(*HELIX_FOR_BRASS, n(SLOW), n(A), n(rake(A, SLOW), 1)),
     ],
     "brass-plastic": [n(NARROWEST, 3)],
     "edge": ["3", plain(ROUNDING), plain(SMALL_FEED)],
@@ -285,9 +293,24 @@ def test_angle_and_thinning_are_weighed_as_the_lesson_says() -> None:
     assert all(rake(FLAT, radius=r) > rake(A, radius=r) for r in (1, 1.5, 2, 2.5))
 
 
-def test_a_sharper_point_grabs_more_and_a_slow_helix_less() -> None:
-    assert rake(SHARP) > rake(A) > rake(FLAT)
-    assert rake(SHARP, SLOW) < rake(SHARP) / 2 and rake(A, SLOW) < rake(A) / 2
+@pytest.mark.parametrize("size", [8, 16])
+@pytest.mark.parametrize("helix", [26, 32])
+@pytest.mark.parametrize("share", [0.14, 0.16])
+def test_a_sharper_point_on_the_same_flute_keeps_its_hook(size: float, helix: float, share: float) -> None:
+    """The face of the flute stays: what the question in the lesson says, at the ends of what it asks for."""
+    flute = {"diameter": size, "web": share * size, "helix_angle": helix}
+    lost = ground_rake(A, **flute) - ground_rake(SHARP, **flute)
+    assert 0 < lost < 4  # "less than 4° are gone"
+    as_made = normal_rake(point_angle=A, radius=size / 2, **flute)
+    assert ground_rake(A, **flute) == pytest.approx(float(as_made), abs=0.01)
+
+
+def test_a_slow_helix_takes_more_than_half_of_the_rake() -> None:
+    assert rake(A, SLOW) < rake(A) / 2
+    assert (
+        "ground_to_90=GroundPoint(Flute(diameter=10, web=1.5),\n        PlaneFlank(point_angle=90"
+        in code(LESSON)["brass-table"]
+    )
 
 
 def test_the_chip_is_thinner_than_the_rounding() -> None:

@@ -1,4 +1,4 @@
-"""Charts of ground points beside each other: the relief along the lip, and the fall of the flank behind the corner."""
+"""Charts of ground points beside each other: relief and rake along the lip, the fall of the flank behind the corner."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ from drillpoint.drawing.showing import read_units
 from drillpoint.errors import LearnerError
 from drillpoint.ground import GroundPoint
 from drillpoint.ground.named import points_by_name
-from drillpoint.ground.stations import clearance, stations
+from drillpoint.ground.stations import Stations, clearance, stations
 from drillpoint.quantities import Quantity, Span, nearest, quantity
 from drillpoint.relations import feed_relief_loss
 
@@ -39,10 +39,10 @@ class _Kind:
 def chart_points(name: str, *, feed: float | None = None, units: str = "mm", **points: Any) -> Chart:
     """Ground points beside each other as curves, as in `chart_points("relief_along_lip", plane=..., cone=...)`.
 
-    name: "relief_along_lip", in the plane that touches the cylinder through each place; or "fall_behind_corner", how
-    far the flank lies back from the corner's height on the way round behind it, at the full diameter. points: each
-    under a name of your own: a ground point, or a set-up. feed: mm/rev, for the relief along the lip: what it takes is
-    drawn, too.
+    name: "relief_along_lip", in the plane that touches the cylinder through each place; "rake_along_lip", square to
+    the lip as it is, bowed or straight; or "fall_behind_corner", how far the flank lies back from the corner's height
+    on the way round behind it, at the full diameter. points: each under a name of your own: a ground point, or a
+    set-up. feed: mm/rev, for the relief along the lip: what it takes is drawn, too.
 
     Raises LearnerError for an unknown name, or for something that is no ground point.
     """
@@ -82,10 +82,18 @@ def _taken(name: str, feed: float, span: Span) -> Curve:
     )
 
 
-def _relief(point: GroundPoint, radius: float) -> float:
+def _station(point: GroundPoint, radius: float) -> Stations:
     lip = point.lips[0]
     place = lip.corner if radius >= point.flute.radius else lip.at_radius(np.array([radius]))
-    return float(stations(lip, place).relief[0])
+    return stations(lip, place)
+
+
+def _relief(point: GroundPoint, radius: float) -> float:
+    return float(_station(point, radius).relief[0])
+
+
+def _rake(point: GroundPoint, radius: float) -> float:
+    return float(_station(point, radius).normal_rake[0])
 
 
 def _lip(points: Mapping[str, GroundPoint]) -> Span:
@@ -103,6 +111,7 @@ def _fall(point: GroundPoint, behind: float) -> float:
 
 _KINDS: Mapping[str, _Kind] = {
     "relief_along_lip": _Kind("relief along the lip", quantity("radius"), quantity("relief_at_radius"), _relief, _lip),
+    "rake_along_lip": _Kind("normal rake along the lip", quantity("radius"), quantity("normal_rake"), _rake, _lip),
     "fall_behind_corner": _Kind(
         "fall of the flank behind the outer corner",
         evolve(quantity("heel_clearance"), term="way round the drill behind the corner"),

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pytest
 
 from drillpoint.drawing.charts.ground_points import chart_points
 from drillpoint.errors import LearnerError
 from drillpoint.ground import FacetedFlank, Flute, GroundPoint, PlaneFlank
-from drillpoint.relations import feed_relief_loss, heel_clearance, relief_at_radius
+from drillpoint.ground.stations import stations
+from drillpoint.relations import feed_relief_loss, heel_clearance, normal_rake, relief_at_radius
 
 FLUTE = Flute(diameter=10, web=1.5)
 PLAIN = GroundPoint(FLUTE, PlaneFlank(point_angle=118, lip_relief=12))
@@ -25,6 +27,19 @@ def test_the_relief_along_the_lip_of_a_plane_is_that_of_the_book() -> None:
         )
     assert taken.y[-1] == pytest.approx(float(feed_relief_loss(feed=0.2, radius=5)))
     assert "One plane: from" in drawn.alt and "12° at 5 mm" in drawn.alt
+
+
+def test_the_rake_along_a_straight_lip_is_that_of_the_book_and_a_bowed_lip_has_its_own() -> None:
+    bowed = GroundPoint(FLUTE, PlaneFlank(point_angle=90, lip_relief=12))
+    straight, sharper = chart_points("rake_along_lip", as_made=PLAIN, to_90=bowed).curves
+    for x, y in list(zip(straight.x, straight.y, strict=True))[1:-1:20]:
+        book = normal_rake(radius=x, diameter=10, web=1.5, point_angle=118, helix_angle=30)
+        assert y == pytest.approx(float(book), abs=1e-6)
+    # DERIVED: the face at the corner is the same, so cos(rake) times cos(inclination) is, too.
+    corners = [stations(point.lips[0], point.lips[0].corner) for point in (PLAIN, bowed)]
+    same = [np.cos(np.radians(c.normal_rake[0])) * np.cos(np.radians(c.inclination[0])) for c in corners]
+    assert same[0] == pytest.approx(same[1], abs=1e-6)
+    assert sharper.y[-1] < straight.y[-1]
 
 
 def test_behind_the_corner_a_plane_comes_up_again_where_the_book_says() -> None:
