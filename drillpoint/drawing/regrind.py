@@ -213,16 +213,21 @@ def _words() -> list[Sentence]:
         Sentence(". The lip relief is {lip_relief}", "lip_relief", ". The lip relief is not told"),
         Sentence(
             "", "wear_land", ". The wear land is not told", "wear_land", HAIR, 1e9, ". There is no wear land",
-            ". The wear land is {wear_land} wide, so {for_wear} must come off the corners for it",
+            ". The wear land is {wear_land} wide",
+        ),
+        Sentence(
+            "", "for_wear", "", "wear_land", HAIR, 1e9, "", ", so {for_wear} must come off the corners for it",
         ),
         Sentence(
             "", "chip_depth", "; the depth of the chip is not told", "chip_depth", HAIR, 1e9, "; no chip",
             "; a chip halfway along the lip is {chip_depth} deep",
         ),
-        Sentence(". Off the corners come {at_corner}: ", "at_corner", ". "),
+        Sentence(
+            ". Off the corners come {at_corner}: ", "at_corner", ". How much comes off the corners is not told: ",
+        ),
         Sentence("", judged="cause", low=0.5, high=1.5, below="nothing asks for more", within="the wear land decides"),
         Sentence("", judged="cause", low=1.5, high=2.5, within="the chip decides", above="the sharper point decides"),
-        Sentence(". Off the tip come {at_tip}, ", "at_tip", ". "),
+        Sentence(". Off the tip come {at_tip}, ", "at_tip", ". How much comes off the tip is not told: "),
         Sentence(
             "", judged="blunter", low=-0.05, high=0.05,
             below="less than off the corners.", within="the same.",

@@ -117,3 +117,12 @@ def test_what_is_no_flank_is_refused_and_numbers_can_be_hidden():
         draw("regrind", **USUAL, lip_relief=0, wear_land=0.4)
     picture = draw("regrind", **USUAL, wear_land=0.47, chip_depth=0.31, hide=["wear_land", "chip_depth", "lip_relief"])
     assert not [said for said in ("0.47 mm", "0.31 mm", "12°") if said in picture.svg]
+
+
+def test_what_is_hidden_is_not_told_in_the_words_either():
+    shown = draw("regrind", **USUAL, wear_land=0.4, chip_depth=0).alt
+    hidden = draw("regrind", **USUAL, wear_land=0.4, chip_depth=0, hide=("for_wear", "at_corner", "at_tip")).alt
+    # DERIVED: 0.4·tan 12° at the corners, and 0.0933 of the diameter more at the tip.
+    for size in ("0.085 mm", "1.02 mm"):
+        assert size in shown and size not in hidden
+    assert "wear land is 0.4 mm wide; no chip. How much comes off the corners is not told: the wear land" in hidden
