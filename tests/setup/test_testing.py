@@ -17,9 +17,7 @@ def test_the_exit_code_is_pytests_and_arguments_are_passed_on(little: Path) -> N
     assert testing.run(little, Path(sys.executable), ["-q"]) == 1
 
 
-def test_without_arguments_all_cores_work(
-    little: Path, capfd: pytest.CaptureFixture[str]
-) -> None:
+def test_without_arguments_all_cores_work(little: Path, capfd: pytest.CaptureFixture[str]) -> None:
     assert testing.run(little, Path(sys.executable), []) == 1
     assert "1 failed, 1 passed" in capfd.readouterr().out
 
