@@ -46,11 +46,27 @@ _HOMES = {
     "tabulate": "drillpoint.lesson.blackboard",
     "work_out": "drillpoint.lesson.blackboard",
 }
+# In these a size may be typed with its unit: diameter="3/8 in".
+_TAKE_SIZES = frozenset(
+    {
+        "chart",
+        "draw",
+        "explore",
+        "how_sure",
+        "look",
+        "plan_regrind",
+        "plane_setup",
+        "conical_setup",
+        "tabulate",
+        "work_out",
+    }
+)
 
 
 def __getattr__(name: str) -> Any:
     if name in _HOMES:
-        return getattr(import_module(_HOMES[name]), name)
+        found = getattr(import_module(_HOMES[name]), name)
+        return import_module("drillpoint.lesson.sizes").taking_sizes(found) if name in _TAKE_SIZES else found
     if name.startswith("__") and name != "__all__":
         raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
     book = import_module("drillpoint.relations").BOOK

@@ -115,7 +115,7 @@ FIGURES: dict[str, list[str]] = {
         *("3", plain(INCH), n(float(RULE), 4), plain(INCH), n(mm(RULE), 2)),
         *("28/64", "14/32", "7/16", "7/16", "7.16", "2/4", "24", "1", "1/4", "11/4"),
     ],
-    "rule-table": ["64", *(figure for written in IN_TABLE for figure in row(written)), str(RULE), plain(INCH)],
+    "rule-table": ["64", *(figure for written in IN_TABLE for figure in row(written)), str(RULE)],
     "rule-answer": ["2", str(RULE), n(mm(RULE), 2), n(D), "64", str(NEXT_MARK), n(mm(NEXT_MARK), 2), n(D), str(RULE)],
     "sure": ["4", plain(PROTRACTOR), n(OVER_THE_CHISEL_EDGE), plain(CALLIPER)],
     "sure-rule": [n(CALLIPERED.plus_minus, 2), plain(RULER)],

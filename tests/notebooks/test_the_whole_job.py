@@ -92,7 +92,7 @@ def stock(plan: RegrindPlan, fault: str) -> float:
 
 
 FIGURES: dict[str, list[str]] = {
-    "title": ["12", "45", "3", "10", "11", "3/8", n(INCH, 1)],
+    "title": ["12", "45", "3", "10", "11", "3/8"],
     "cautions": [REST, REST_INCH],
     "shop": [
         *("4", "1", SIZES[0], DEEP[0], LAND, "2", SIZES[1], DEEP[1], CORNER, "3", SIZES[2], DEEP[2], *HALVES),
@@ -190,7 +190,7 @@ def test_the_surprises_are_true() -> None:
 
 
 def test_the_drill_that_came_back_is_sent_back() -> None:
-    names = {"plan_regrind": plan_regrind}
+    names = {"plan_regrind": drillpoint.lesson.plan_regrind}
     report = eval(code(LESSON)["after-check"], names)  # noqa: S307 -- our own notebook
     assert [fault.key for fault in report.faults] == ["unequal_angles"]
     lacking = take_off_correction(stock=float(ASKED), length_before=float(BEFORE), length_after=float(AFTER))
