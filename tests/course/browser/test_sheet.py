@@ -48,8 +48,21 @@ def test_what_the_boxes_show_is_what_is_handed_in(desk_of):
         assert found.intact
 
 
+def wait_until_heard(speaker, listener):
+    """Two pages of one browser are connected a moment after they have loaded; a person is never that quick."""
+    listener.evaluate("addEventListener('storage', (event) => { window.heard ||= event.key === 'probe'; })")
+    for attempt in range(100):
+        speaker.evaluate("text => localStorage.setItem('probe', text)", str(attempt))
+        listener.wait_for_timeout(100)
+        if listener.evaluate("window.heard"):
+            return
+    raise AssertionError("the two pages do not hear of each other")
+
+
 def test_the_same_sheet_open_twice_loses_nothing(desk_of):
     with desk_of() as one, desk_of(one.context) as other:
+        wait_until_heard(one, other)
+        wait_until_heard(other, one)
         box(one, 1).fill("3")
         expect(box(other, 1)).to_have_value("3")
         box(other, 2).fill("7/8")
