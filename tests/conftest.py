@@ -32,6 +32,14 @@ _ELSEWHERE = (
     r"C:\Program Files (x86)\Microsoft\Edge\Application\msedge.exe",
 )
 
+# Where all files are spread over the cores, these go first, so that at the end no core waits for one of them.
+_LONGEST = ("test_fresh_clone.py", "test_every_lesson_in_jupyterlab.py", "test_environment.py", "test_editions.py")
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """The longest files in front; within a file, and among the others, the order stays."""
+    items.sort(key=lambda item: _LONGEST.index(item.path.name) if item.path.name in _LONGEST else len(_LONGEST))
+
 
 @pytest.fixture(scope="session")
 def project() -> Path:

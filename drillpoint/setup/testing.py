@@ -8,7 +8,7 @@ from drillpoint.setup.console import child_environment
 from drillpoint.setup.trouble import explain
 
 # Files of tests go to as many processes as there are cores; what a file shares, such as a kernel, stays in one.
-_SPREAD = ("-n", "auto", "--dist", "loadfile")
+_SPREAD = ("-n", "auto", "--dist", "loadfile", "--no-loadscope-reorder")
 
 
 def run(project: Path, python: Path, arguments: Sequence[str]) -> int:
