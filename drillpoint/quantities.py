@@ -93,6 +93,11 @@ def unit_suffix(unit: str) -> str:
     return unit if unit in ("", "°") else " " + unit
 
 
+def capital(text: str) -> str:
+    """The text with its first letter large, as a sentence or a line of a table begins."""
+    return text[:1].upper() + text[1:]
+
+
 _LONGEST = 1e21
 _DIGITS = Context(prec=60)
 

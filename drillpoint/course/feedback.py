@@ -7,10 +7,9 @@ concerns other students is left out.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from functools import cache
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from drillpoint import pages
 from drillpoint.course.exercise import ExerciseSet
 from drillpoint.course.judging import WAITING, missing
 from drillpoint.course.marking import EXCUSED, NO_HAND_IN, NOT_MARKED
@@ -104,10 +103,6 @@ def _pictures(mark: Mark) -> list[Markup]:
     return [Markup(picture.svg) for picture in pictures_of(mark.question)]  # noqa: S704
 
 
-@cache
 def template(name: str) -> Template:
-    """A page's template. Whatever is put into it is text, never markup."""
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined
-
-    loader = FileSystemLoader(Path(__file__).parent / "pages")
-    return Environment(loader=loader, autoescape=True, undefined=StrictUndefined, trim_blocks=True).get_template(name)
+    """The template of a page about a class or a student."""
+    return pages.template("drillpoint.course", "pages", name, trim_blocks=True)

@@ -13,7 +13,6 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from jinja2 import Environment, PackageLoader, StrictUndefined, Template
 from markupsafe import Markup
 
 from drillpoint.course.exercise import ExerciseSet
@@ -24,6 +23,7 @@ from drillpoint.course.roster import Student
 from drillpoint.course.safe_file import write_safely
 from drillpoint.course.sheet import box_number, sheet_description, who_is
 from drillpoint.course.variant import Box, Question, Variants
+from drillpoint.pages import template
 
 _BROWSER = Path(__file__).parent / "browser"
 _PARTS = ("number", "answer", "digest", "sittings", "hand_in", "keeping", "sheet")
@@ -34,7 +34,7 @@ def html_sheet(exercise_set: ExerciseSet, student: Student, questions: list[Ques
     """The whole page as HTML text. Its own policy allows nothing from outside."""
     code = page_script()
     places = iter(range(1, 1 + sum(len(question.boxes) for question in questions)))
-    return _template().render(
+    return template("drillpoint.course", "pages", "sheet.html.j2", trim_blocks=True, lstrip_blocks=True).render(
         set=exercise_set,
         about=" ".join(exercise_set.about.split()),
         who=who_is(student),
@@ -109,15 +109,3 @@ def _box_view(question: Question, box: Box, place: int) -> dict[str, Any]:
 def _css_text(text: str) -> str:
     """Text as a string of a style sheet: every sign that is not plain by its number."""
     return '"' + "".join(c if c.isascii() and c.isalnum() else f"\\{ord(c):06x}" for c in text) + '"'
-
-
-@cache
-def _template() -> Template:
-    environment = Environment(
-        loader=PackageLoader("drillpoint.course", "pages"),
-        autoescape=True,
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
-    return environment.get_template("sheet.html.j2")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 from attrs import evolve
@@ -10,12 +10,10 @@ from attrs import evolve
 from drillpoint.course.entries import Place, check_keys, entry, identifier, list_of_texts, one_of
 from drillpoint.course.exercise import Criterion, Diagnosis, Entered, Given, GivenValue, Requirement, Statement, Task
 from drillpoint.course.faulty import AMOUNT, FAULT, FLANK, KNOWN_FAULTS, readable
-from drillpoint.course.formula import read_formula
 from drillpoint.course.given_file import check_unit
 from drillpoint.course.grinding import CONE, WANTED
-from drillpoint.course.measure_file import measure_from
+from drillpoint.course.measure_file import checked_formula, measure_from
 from drillpoint.course.planning import taken_by_rule
-from drillpoint.course.reading import ReadingError
 from drillpoint.course.sound_points import SOUND_POINTS
 from drillpoint.errors import DrillpointError, InstructorError
 from drillpoint.quantities import QUANTITIES
@@ -30,7 +28,7 @@ def statement_from(raw: Any, task: Task, where: Place) -> Statement:
     where = where.inside(what="statement")
     check_keys(raw, {"name", "text", "holds", "says"}, where)
     statement = Statement(*(entry(raw, key, str, where) for key in ("name", "text", "holds", "says")))
-    _formula(statement.holds, (*_names(task), *(("answer",) if task.relation else ())), where)
+    checked_formula(statement.holds, (*_names(task), *(("answer",) if task.relation else ())), where)
     return statement
 
 
@@ -71,7 +69,7 @@ def entered_from(name: str, raw: Any, task: Task, where: Place) -> Entered:
     if "example" not in raw and name in CONE[1:]:
         return Entered(name, unit, decimals, "")
     example = str(entry(raw, "example", (str, int, float), where))
-    _formula(example, _names(task), where)
+    checked_formula(example, _names(task), where)
     return Entered(name, unit, decimals, example)
 
 
@@ -108,7 +106,7 @@ def requirement_from(raw: Any, task: Task, where: Place) -> Requirement:
     names = (*_names(task), *(entered.name for entered in task.enters))
     for formula in (rule.formula, at_least, at_most):
         if formula:
-            _formula(formula, names, where)
+            checked_formula(formula, names, where)
     own = tuple(given.name for given in task.givens if not given.shown_only)
     if "ground" in raw:
         ground_from = (*own, *(entered.name for entered in task.enters))
@@ -175,10 +173,3 @@ def rubric_from(raw: list[Any], where: Place) -> tuple[Criterion, ...]:
 
 def _names(task: Task) -> tuple[str, ...]:
     return tuple(given.name for given in task.givens)
-
-
-def _formula(text: str, names: Iterable[str], where: Place) -> None:
-    try:
-        read_formula(text, tuple(names))
-    except ReadingError as error:
-        raise error.in_file(f"{where}, formula {text!r}") from None

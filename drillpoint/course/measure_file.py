@@ -47,10 +47,10 @@ def measure_from(raw: Any, own: Iterable[str], names: Iterable[str], where: Plac
     changed = {}
     for name, text in entry(raw, "with", dict, where, {}).items():
         one_of(QUANTITIES, name, "quantity", where, "with")
-        changed[name] = _formula(str(text), names, where)
+        changed[name] = checked_formula(str(text), names, where)
     radius = str(entry(raw, "radius", (str, int, float), where, ""))
     if radius:
-        _formula(radius, (*names, *changed), where)
+        checked_formula(radius, (*names, *changed), where)
     measure = Measure(reading, changed, radius)
     try:
         taken(measure, tuple(own))
@@ -65,9 +65,10 @@ def with_measured(givens: tuple[Given, ...], measures: Mapping[str, Measure]) ->
     return (*givens, *later)
 
 
-def _formula(text: str, names: tuple[str, ...], where: Place) -> str:
+def checked_formula(text: str, names: Iterable[str], where: Place | str) -> str:
+    """The formula as it stands, once it has been read; ReadingError says where in the file it cannot be."""
     try:
-        read_formula(text, names)
+        read_formula(text, tuple(names))
     except ReadingError as error:
         raise error.in_file(f"{where}, formula {text!r}") from None
     return text

@@ -10,7 +10,7 @@ from attrs import evolve
 from drillpoint.course.computing import needed
 from drillpoint.course.entries import Place, check_keys, entry, identifier, list_of_texts, one_of, texts
 from drillpoint.course.exercise import Figure, Given, SlipRule, Task, Tolerance
-from drillpoint.course.formula import check_names, read_formula
+from drillpoint.course.formula import check_names
 from drillpoint.course.formula_grammar import USUAL_FUNCTIONS
 from drillpoint.course.given_file import check_unit, given_from
 from drillpoint.course.kind_file import (
@@ -23,8 +23,7 @@ from drillpoint.course.kind_file import (
     rubric_from,
     statement_from,
 )
-from drillpoint.course.measure_file import measures_from, with_measured
-from drillpoint.course.reading import ReadingError
+from drillpoint.course.measure_file import checked_formula, measures_from, with_measured
 from drillpoint.course.slips import SLIPS
 from drillpoint.errors import DrillpointError, InstructorError
 from drillpoint.quantities import QUANTITIES
@@ -238,10 +237,7 @@ def _check_task(task: Task, where: Place) -> None:
     except InstructorError as error:
         raise InstructorError(f"{where.at('names')}, names: {error}") from None
     for formula, key in formulas:
-        try:
-            read_formula(formula, names)
-        except ReadingError as error:
-            raise error.in_file(f"{where.at(key)}, formula {formula!r}") from None
+        checked_formula(formula, names, where.at(key))
 
 
 def _lines(where: Place) -> Mapping[str, int]:

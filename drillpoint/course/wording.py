@@ -11,7 +11,7 @@ from drillpoint.course.filling import filled
 from drillpoint.course.numbers import Numbers
 from drillpoint.course.planning import held_against
 from drillpoint.course.reading import MM_PER_INCH, unit_and_factor, with_unit
-from drillpoint.quantities import QUANTITIES
+from drillpoint.quantities import QUANTITIES, capital
 from drillpoint.relation import Worked
 from drillpoint.relations import BOOK
 
@@ -67,7 +67,7 @@ def worked_for(task: Task, numbers: Numbers) -> str:
     """The worked solution, from the relation itself."""
     if numbers.drill is not None:
         name, cure = about_fault(numbers.drill.fault)
-        return f"{name[0].upper()}{name[1:]}. {cure}"
+        return f"{capital(name)}. {cure}"
     if task.enters:
         return _one_that_does(task, numbers)
     if task.kind == "open":

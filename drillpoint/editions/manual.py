@@ -13,7 +13,7 @@ from drillpoint.drawing.catalogue import STATED
 from drillpoint.drawing.draw import picture, scene
 from drillpoint.drawing.scene import Label
 from drillpoint.drawing.working import values_of
-from drillpoint.quantities import Quantity
+from drillpoint.quantities import Quantity, capital
 from drillpoint.relation import Relation, Step
 from drillpoint.relation.printing import as_latex
 from drillpoint.relation.symbols import ABBREVIATIONS, latex_letter
@@ -124,7 +124,7 @@ def _call(name: str, givens: dict[str, float]) -> str:
 
 
 def _sentence(words: str) -> str:
-    return words[0].upper() + words[1:].rstrip(".") + "."
+    return capital(words.rstrip(".")) + "."
 
 
 def _row(q: Quantity) -> str:

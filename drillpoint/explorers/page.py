@@ -6,7 +6,6 @@ import base64
 import hashlib
 import json
 
-from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from drillpoint.drawing.draw import finished
@@ -14,6 +13,7 @@ from drillpoint.drawing.showing import read_units
 from drillpoint.explorers.answering import answer, drawings
 from drillpoint.explorers.find import find
 from drillpoint.explorers.script import page_script, style
+from drillpoint.pages import template
 
 
 def standalone_page(name: str, units: str = "mm", **start: float) -> str:
@@ -34,10 +34,7 @@ def standalone_page(name: str, units: str = "mm", **start: float) -> str:
     config = config.replace("</", "<\\/")
     drawn = drawings(explorer, state, explorer.scenes)
     pictures = [finished(one, read_units(units)) for one in drawn.values()]
-    environment = Environment(
-        loader=PackageLoader("drillpoint.explorers", "pages"), autoescape=True, undefined=StrictUndefined
-    )
-    return environment.get_template("page.html.j2").render(
+    return template("drillpoint.explorers", "pages", "page.html.j2").render(
         title=explorer.title,
         digest=digest,
         style=Markup(style()),  # noqa: S704  (our own file)

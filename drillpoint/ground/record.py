@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from attrs import frozen
 
-from drillpoint.quantities import Quantity, plain_number, quantity
+from drillpoint.quantities import Quantity, capital, plain_number, quantity
 from drillpoint.relation.checking import INCH
 
 if TYPE_CHECKING:
@@ -55,21 +55,21 @@ class Record:
 
 def record(inspection: Inspection) -> Record:
     """Every reading of an inspection by name, lengths in mm and inches."""
-    rows = [Row(_capital(quantity(name).term), (written(name, getattr(inspection, name)),)) for name in OF_THE_POINT]
+    rows = [Row(capital(quantity(name).term), (written(name, getattr(inspection, name)),)) for name in OF_THE_POINT]
     for name in OF_EACH_LIP:
         values = (getattr(inspection, f"{name}_{lip}") for lip in (1, 2))
         term = "half angle" if name == "half_angle" else quantity(name).term
-        rows.append(Row(_capital(term), tuple(written(_vocabulary(name), value) for value in values)))
+        rows.append(Row(capital(term), tuple(written(_vocabulary(name), value) for value in values)))
     if inspection.thinning:
         rows += _thinned(inspection.thinning)
     return Record(tuple(rows))
 
 
 def _thinned(thinning: ThinningReadings) -> list[Row]:
-    rows = [Row(_capital(quantity(n).term), (written(n, getattr(thinning, n)),)) for n in OF_THE_THINNING]
+    rows = [Row(capital(quantity(n).term), (written(n, getattr(thinning, n)),)) for n in OF_THE_THINNING]
     for name in OF_EACH_THINNED_LIP:
         values = (written(name, getattr(lip, name)) if lip else NOT_THINNED for lip in thinning.lips)
-        rows.append(Row(_capital(quantity(name).term), tuple(values)))
+        rows.append(Row(capital(quantity(name).term), tuple(values)))
     return rows
 
 
@@ -94,7 +94,3 @@ def _line(row: Row) -> str:
         + "".join(f"<td{wide}>{escape(value)}</td>" for value in row.values)
         + "</tr>"
     )
-
-
-def _capital(text: str) -> str:
-    return text[0].upper() + text[1:]

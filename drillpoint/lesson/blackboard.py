@@ -15,7 +15,7 @@ from attrs import frozen
 
 from drillpoint.errors import LearnerError
 from drillpoint.lesson.formula_html import as_html, letter_html
-from drillpoint.quantities import Quantity, nearest, quantity
+from drillpoint.quantities import Quantity, capital, nearest, quantity
 from drillpoint.relation import Relation
 from drillpoint.relation.symbols import letter
 from drillpoint.relations import BOOK
@@ -153,8 +153,3 @@ def _centred(shown: str) -> str:
 def _low(text: str) -> str:
     """A line of plain text as HTML, with the subscripts of letters such as x_c set low."""
     return _WITH_SUBSCRIPT.sub(lambda found: letter_html(found[0]), html.escape(text))
-
-
-def capital(text: str) -> str:
-    """The text with its first letter in capitals, for the beginning of a line."""
-    return text[0].upper() + text[1:]

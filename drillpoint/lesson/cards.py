@@ -10,6 +10,7 @@ from pathlib import Path
 from attrs import frozen
 
 from drillpoint.errors import InstructorError
+from drillpoint.pages import template
 
 CARD = "card"
 """The id of the cell that is the card."""
@@ -64,15 +65,10 @@ def cards_page(every: Sequence[Card], *, paper: str = "A4") -> str:
 
     Raises LearnerError for another paper.
     """
-    from jinja2 import Environment, PackageLoader, StrictUndefined
-
     from drillpoint.drawing.paper.format import PAPERS, read_paper
 
     sheet = read_paper(paper)
     width, height = PAPERS[sheet]
-    environment = Environment(
-        loader=PackageLoader("drillpoint.lesson", "pages"), autoescape=True, undefined=StrictUndefined, trim_blocks=True
-    )
-    return environment.get_template("cards.html.j2").render(
+    return template("drillpoint.lesson", "pages", "cards.html.j2", trim_blocks=True).render(
         cards=every, paper=sheet, width=width, height=height, margin=MARGIN, half=height / 2 - MARGIN
     )

@@ -9,7 +9,7 @@ import numpy as np
 from drillpoint.ground import GroundPoint, Setup
 from drillpoint.ground.named import points_by_name
 from drillpoint.ground.record import written
-from drillpoint.ground.settings.setup_tables import LEVEL_AGAIN
+from drillpoint.ground.settings.setup_tables import LEVEL_AGAIN, relief_half_way
 from drillpoint.ground.table import Table
 from drillpoint.lesson.blackboard import Board
 from drillpoint.quantities import quantity
@@ -43,14 +43,13 @@ def compare(**points: GroundPoint | Setup) -> Board:
 
 
 def _column(point: GroundPoint) -> tuple[str, ...]:
-    seen, half = point.inspect(), point.flute.radius / 2
+    seen = point.inspect()
     first, *others = (written(name, getattr(seen, name)) for name in _OF_THE_POINT)
     corner = point.lips[0].corner
-    half_way = float(seen.lip_at(1, radii=np.array([half])).relief[0])
     return (
         first,
         others[0],
-        written("lip_relief", half_way),
+        relief_half_way(seen),
         _fall(point, float(corner.x[0]), float(corner.y[0])),
         _at_the_axis(point),
         *others[1:],

@@ -6,8 +6,8 @@ import html
 from collections.abc import Sequence
 
 from drillpoint.errors import LearnerError
-from drillpoint.lesson.blackboard import Board, capital, relation_called
-from drillpoint.quantities import Quantity, plain_number, quantity, unit_suffix
+from drillpoint.lesson.blackboard import Board, relation_called
+from drillpoint.quantities import Quantity, capital, plain_number, quantity, unit_suffix
 from drillpoint.relation import Relation
 
 _ALIKE = 0.9  # of the largest share; where two come so near, neither matters most

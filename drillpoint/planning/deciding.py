@@ -15,8 +15,8 @@ from drillpoint.ground.diagnosis.readings import Measured, worked_out
 from drillpoint.planning.shop import Shop
 from drillpoint.planning.used_drill import Job, Wear
 from drillpoint.planning.web_growth import WebGrowth
-from drillpoint.planning.words import capital, length
-from drillpoint.quantities import quantity
+from drillpoint.planning.words import length
+from drillpoint.quantities import capital, quantity
 from drillpoint.relations import regrinds_left
 
 Decision = Literal["leave alone", "regrind", "re-point", "thin", "scrap", "pass on"]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from drillpoint.errors import OutOfRange
+from drillpoint.pages import template
 from drillpoint.planning.plan import RegrindPlan
 from drillpoint.planning.writing import BLANK, sections, title_of
 
@@ -14,20 +15,11 @@ def page(plan: RegrindPlan, paper: str = "A4") -> str:
 
     Raises OutOfRange for another paper.
     """
-    from jinja2 import Environment, PackageLoader, StrictUndefined
-
     named = next((known for known in PAPERS if known.lower() == str(paper).lower()), None)
     if named is None:
         raise OutOfRange(f"paper is {paper!r}; a plan prints on {' or '.join(PAPERS)}")
-    environment = Environment(
-        loader=PackageLoader("drillpoint.planning", "."),
-        autoescape=True,
-        undefined=StrictUndefined,
-        trim_blocks=True,
-        lstrip_blocks=True,
-    )
     found = sections(plan)
-    return environment.get_template("page.html.j2").render(
+    return template("drillpoint.planning", ".", "page.html.j2", trim_blocks=True, lstrip_blocks=True).render(
         paper=named,
         title=title_of(plan),
         says=plan.says,

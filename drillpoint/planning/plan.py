@@ -16,6 +16,7 @@ from drillpoint.ground.diagnosis.case import Case
 from drillpoint.ground.diagnosis.fault import Fault
 from drillpoint.ground.diagnosis.faults import Report
 from drillpoint.ground.diagnosis.readings import Measured, usual_errors
+from drillpoint.pages import write_page
 from drillpoint.planning.cautions import cautions
 from drillpoint.planning.deciding import (
     GROUND,
@@ -35,8 +36,8 @@ from drillpoint.planning.stocks import TakeOff, take_off
 from drillpoint.planning.used_drill import Job, Wear
 from drillpoint.planning.web_growth import WebGrowth, web_growth
 from drillpoint.planning.wheel import Wheel, set_up
-from drillpoint.planning.words import capital, length
-from drillpoint.quantities import nearest, quantity
+from drillpoint.planning.words import length
+from drillpoint.quantities import capital, nearest, quantity
 
 if TYPE_CHECKING:
     from drillpoint.planning.writing import Excerpt
@@ -132,11 +133,7 @@ class RegrindPlan:
         """Write the plan as one page to print, an .html file, and return its path. paper: "A4" or "Letter"."""
         from drillpoint.planning.page import page
 
-        target = Path(path)
-        if target.suffix.lower() not in (".html", ".htm"):
-            target = target.with_name(target.name + ".html")
-        target.write_text(page(self, paper), encoding="utf-8", newline="\n")
-        return target
+        return write_page(path, page(self, paper))
 
     def __str__(self) -> str:
         from drillpoint.planning.writing import as_text

@@ -27,16 +27,12 @@ _UNLEVEL = {"unequal_lips", "lip_height", "unequal_angles", "point_off_centre"}
 
 @frozen
 class Stock:
-    """What one fault asks for. fault: its keyword. says: in words. at: where it comes off. amount: mm along the axis.
-
-    relation: of the book, which gives the amount.
-    """
+    """What one fault asks for: mm along the axis. fault: its keyword. says: in words. at: where it comes off."""
 
     fault: str
     says: str
     at: str
     amount: Measured
-    relation: str
 
 
 @frozen
@@ -81,13 +77,13 @@ def _damage(case: Case, wear: Wear, relief: Measured) -> Iterator[Stock]:
     land, chip, margin = wear.read("wear_land"), wear.read("chip_depth"), case.readings.read("worn_margin")
     if land and land.value:
         amount = worked_out(lambda b, a: stock_for_wear_land(wear_land=b, lip_relief=a), land, relief)
-        yield Stock("wear_land", "the wear land", CORNERS, amount, "stock_for_wear_land")
+        yield Stock("wear_land", "the wear land", CORNERS, amount)
     if margin and margin.value:
         amount = worked_out(lambda m: stock_for_worn_corner(worn_margin=m), margin)
-        yield Stock("worn_corner", "the worn corner", CORNERS, amount, "stock_for_worn_corner")
+        yield Stock("worn_corner", "the worn corner", CORNERS, amount)
     if chip and chip.value:
         amount = worked_out(lambda c, a: stock_for_chip(chip_depth=c, point_angle=a), chip, case.angle)
-        yield Stock("chip", "the chip", CORNERS, amount, "stock_for_chip")
+        yield Stock("chip", "the chip", CORNERS, amount)
 
 
 def _levelled(case: Case, report: Report) -> tuple[Stock, ...]:
@@ -95,14 +91,10 @@ def _levelled(case: Case, report: Report) -> tuple[Stock, ...]:
     unlevel = {fault.key for fault in report.faults if fault.confidence == "shown"} & _UNLEVEL
     if not unlevel:
         return ()
-    for height, relation in (
-        (case.height, "lip_height_difference"),
-        (case.height_from_angles, "lip_height_from_angles"),
-        (case.height_from_lengths, "lip_height_difference"),
-    ):
+    for height in (case.height, case.height_from_angles, case.height_from_lengths):
         if height and height.value:
             amount = Measured(abs(height.value), height.plus_minus)
-            return (Stock("unequal_lips", "the lip height difference", ONE_LIP, amount, relation),)
+            return (Stock("unequal_lips", "the lip height difference", ONE_LIP, amount),)
     return ()
 
 
@@ -116,7 +108,7 @@ def _angle_change(case: Case, report: Report, new_angle: float) -> tuple[Stock, 
         lambda d, a: stock_for_angle_change(diameter=d, point_angle=a, new_point_angle=new_angle), diameter, case.angle
     )
     at = TIP if new_angle > case.angle.value else CORNERS
-    return (Stock("angle_change", "the change of angle", at, amount, "stock_for_angle_change"),)
+    return (Stock("angle_change", "the change of angle", at, amount),)
 
 
 def _at_tip(case: Case, corners: Measured, new_angle: float) -> Measured:

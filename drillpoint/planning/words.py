@@ -26,8 +26,3 @@ def _in(measured: Measured, unit: float, decimals: int) -> str:
     value = plain_number(measured.value / unit, decimals)
     error = plain_number(measured.plus_minus / unit, decimals)
     return value if error == "0" else f"{value} ± {error}"
-
-
-def capital(text: str) -> str:
-    """The text with its first letter large."""
-    return text[0].upper() + text[1:]

@@ -12,8 +12,8 @@ from drillpoint.ground.table import Table
 from drillpoint.planning.deciding import off_centre
 from drillpoint.planning.plan import RegrindPlan
 from drillpoint.planning.web_growth import WebGrowth
-from drillpoint.planning.words import capital, length
-from drillpoint.quantities import nearest, quantity
+from drillpoint.planning.words import length
+from drillpoint.quantities import capital, nearest, quantity
 
 BLANK = "________"
 _MANY = 100

@@ -3,7 +3,8 @@
 import pytest
 
 from drillpoint.ground.diagnosis.readings import Measured
-from drillpoint.planning.words import capital, length, reading
+from drillpoint.planning.words import length, reading
+from drillpoint.quantities import capital
 
 
 @pytest.mark.parametrize(

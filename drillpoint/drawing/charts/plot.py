@@ -23,7 +23,7 @@ from matplotlib.textpath import TextPath
 from matplotlib.ticker import FuncFormatter, MaxNLocator
 
 from drillpoint.drawing.charts.frame import Frame, unit_and_factor
-from drillpoint.quantities import Quantity, plain_number
+from drillpoint.quantities import Quantity, capital, plain_number
 
 MM_PER_INCH = 25.4
 POINTS_PER_MM = 72 / MM_PER_INCH
@@ -253,8 +253,7 @@ def _write_head(figure: Figure, title: Sequence[str], fixed: Sequence[str], heig
 
 
 def _with_unit(term: str, unit: str) -> str:
-    capital = term[:1].upper() + term[1:]
-    return f"{capital}, {unit}" if unit else capital
+    return capital(f"{term}, {unit}" if unit else term)
 
 
 def _as_picture(written: str, frame: Frame, figure: Figure, description: str) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 
 from drillpoint.drawing.charts.curve import Curve
 from drillpoint.drawing.charts.frame import Frame
-from drillpoint.quantities import Quantity
+from drillpoint.quantities import Quantity, capital
 
 
 def describe(frame: Frame) -> str:
@@ -18,7 +18,7 @@ def describe(frame: Frame) -> str:
     said = [f"{opening}, for {frame.fixed}." if frame.fixed else f"{opening}."]
     shared = len({(curve.x[0], curve.x[-1]) for curve in frame.curves}) == 1
     said += [_curve(frame, curve, () if shared else _ends(frame, curve)) for curve in frame.curves]
-    said += [f"{_capital(words)}." for words in _ends(frame, frame.curves[0]) if shared]
+    said += [f"{capital(words)}." for words in _ends(frame, frame.curves[0]) if shared]
     if frame.view.high < frame.height.high or frame.view.low > frame.height.low:
         said.append(f"The chart reaches from {frame.show_y(frame.view.low)} to {frame.show_y(frame.view.high)}.")
     said += [f"Hatched: {band.words}, {frame.show_y(band.low)} to {frame.show_y(band.high)}." for band in frame.bands]
@@ -30,9 +30,9 @@ def _curve(frame: Frame, curve: Curve, ends: Iterable[str]) -> str:
     start, end = frame.show_y(curve.y[0]), frame.show_y(curve.y[-1])
     at_start, at_end = frame.show_x(curve.x[0]), frame.show_x(curve.x[-1])
     if start == end and not curve.turnings:
-        said = f"{_capital(who)}: {start} throughout, from {at_start} to {at_end}"
+        said = f"{capital(who)}: {start} throughout, from {at_start} to {at_end}"
     else:
-        said = f"{_capital(who)}: from {start} at {at_start} to {end} at {at_end}"
+        said = f"{capital(who)}: from {start} at {at_start} to {end} at {at_end}"
     more = [*ends, *_turnings(frame, curve), *_passings(frame, curve)]
     return "; ".join([said, *more]) + "."
 
@@ -65,7 +65,3 @@ def fixed_in_words(quantities: list[tuple[Quantity, str]]) -> str:
     """The values that stay the same: "point angle 118° and web ratio 0.15"."""
     said = [f"{quantity.term} {shown}" for quantity, shown in quantities]
     return said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}" if said else ""
-
-
-def _capital(text: str) -> str:
-    return text[:1].upper() + text[1:]

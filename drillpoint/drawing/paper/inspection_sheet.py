@@ -12,10 +12,10 @@ from attrs import field, frozen
 
 from drillpoint.drawing.paper.format import PAPERS, read_paper
 from drillpoint.drawing.paper.inspection_rows import rows, whose
-from drillpoint.drawing.paper.point_paper import write_page
 from drillpoint.drawing.showing import read_units
 from drillpoint.ground.diagnosis.limits import Limits
 from drillpoint.ground.diagnosis.table import CERTAINTY
+from drillpoint.pages import template, write_page
 from drillpoint.quantities import plain_number
 
 TITLE = "Inspection of a drill point"
@@ -72,7 +72,7 @@ def inspection_sheet(*, paper: str = "A4", units: str = "mm", limits: Limits | N
         f"and limit, before and after grinding; chips, {_FAULTS} lines for faults, the decision, and signatures."
     )
     row, fault_row = _ROW[name]
-    page = _template().render(
+    page = template("drillpoint.drawing.paper", ".", "inspection_sheet.html.j2").render(
         title=TITLE, alt=alt, caution=CAUTION, paper=name, rows=lines, whose=_of_whom(allowed), order=_ORDER,
         width=plain_number(PAPERS[name][0], 4), height=plain_number(PAPERS[name][1], 4),
         inner=plain_number(PAPERS[name][0] - 2 * _BESIDE, 4), row=row, fault_row=fault_row, head=_HEAD, foot=_FOOT,
@@ -85,12 +85,3 @@ def _of_whom(limits: Limits) -> str:
     """Whose the limits are, in a sentence; most often the shop's, so the others are named."""
     said = [f"{source}: {', '.join(terms)}" for source, terms in whose(limits)]
     return f"Limits are the {'; '.join(said)}." if said else ""
-
-
-def _template() -> Any:
-    from jinja2 import Environment, PackageLoader, StrictUndefined
-
-    environment = Environment(
-        loader=PackageLoader("drillpoint.drawing.paper", "."), autoescape=True, undefined=StrictUndefined
-    )
-    return environment.get_template("inspection_sheet.html.j2")

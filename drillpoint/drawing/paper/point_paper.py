@@ -12,6 +12,7 @@ from drillpoint.drawing.paper.format import RELIEFS, Format, read_format
 from drillpoint.drawing.paper.layout import laid_out, title_of
 from drillpoint.drawing.paper.marks import Mark, elements
 from drillpoint.drawing.picture import Picture
+from drillpoint.pages import template, write_page
 from drillpoint.quantities import QUANTITIES, plain_number
 
 HAIR = 0.6  # mm
@@ -47,15 +48,6 @@ class Paper(Picture):
         if target.suffix.lower() == ".svg":
             return Picture.save(self, target)
         return write_page(target, self.page)
-
-
-def write_page(path: str | Path, page: str) -> Path:
-    """Write a page to an .html file, with that ending added where it is missing, and return the path."""
-    target = Path(path)
-    if target.suffix.lower() not in (".html", ".htm"):
-        target = target.with_name(target.name + ".html")
-    target.write_text(page, encoding="utf-8", newline="\n")
-    return target
 
 
 def point_paper(
@@ -122,13 +114,9 @@ def _svg(sheet: Format, marks: Sequence[Mark], title: str, alt: str) -> str:
 
 
 def _page(sheet: Format, svg: str, title: str, alt: str) -> str:
-    from jinja2 import Environment, PackageLoader, StrictUndefined
     from markupsafe import Markup
 
-    environment = Environment(
-        loader=PackageLoader("drillpoint.drawing.paper", "."), autoescape=True, undefined=StrictUndefined
-    )
-    return environment.get_template("page.html.j2").render(
+    return template("drillpoint.drawing.paper", ".", "page.html.j2").render(
         title=title,
         alt=alt,
         width=plain_number(sheet.width, 4),

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from drillpoint.drawing.showing import Units, show
 from drillpoint.drawing.solid.parts import kind_of, term_of
-from drillpoint.quantities import QUANTITIES
+from drillpoint.quantities import QUANTITIES, capital
 
 if TYPE_CHECKING:
     from drillpoint.ground.inspection import Inspection
@@ -88,7 +88,7 @@ def _sentence(name: str, point: GroundPoint, read: Inspection, units: Units) -> 
     number = next((int(letter) for letter in name if letter.isdigit()), 0)
     measured = _MEASURED[kind](number, read, units) if kind in _MEASURED else _WORDS.get(kind, "a face of this drill")
     helix = show("helix_angle", point.flute.helix_angle, units)
-    return f"{term[0].upper()}{term[1:]}: {measured.format(lip=number, helix=helix)}."
+    return f"{capital(term)}: {measured.format(lip=number, helix=helix)}."
 
 
 def _of_lip(name: str, lip: int, read: Inspection, units: Units) -> str:

@@ -8,13 +8,13 @@ import json
 from collections.abc import Sequence
 from typing import Any
 
-from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from drillpoint.drawing.showing import read_units
 from drillpoint.explorers.solid.packing import packed
 from drillpoint.explorers.solid.script import page_script, style
 from drillpoint.explorers.solid.subject import as_data, pictures, subjects
+from drillpoint.pages import template
 
 
 def solid_page(
@@ -39,10 +39,7 @@ def solid_page(
     # No tag that a name may hold must be seen by the page.
     config = json.dumps(data, ensure_ascii=False).replace("<", "\\u003c")
     code = page_script()
-    environment = Environment(
-        loader=PackageLoader("drillpoint.explorers.solid", "pages"), autoescape=True, undefined=StrictUndefined
-    )
-    return environment.get_template("solid.html.j2").render(
+    return template("drillpoint.explorers.solid", "pages", "solid.html.j2").render(
         title=data["title"],
         digest=base64.b64encode(hashlib.sha256(code.encode("utf-8")).digest()).decode("ascii"),
         style=Markup(style()),  # noqa: S704  (our own file)

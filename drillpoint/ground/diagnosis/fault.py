@@ -13,6 +13,7 @@ from attrs import frozen
 
 from drillpoint.ground.diagnosis.evidence import Evidence, together
 from drillpoint.ground.diagnosis.spoken import said_of
+from drillpoint.quantities import capital
 from drillpoint.relation import Value
 
 Confidence = Literal["shown", "possible"]
@@ -95,7 +96,7 @@ class Fault:
         sure = (
             "shown by the readings" if self.confidence == "shown" else "possible: the reading error reaches the limit"
         )
-        lines = [f"{self.name[0].upper()}{self.name[1:]} ({sure})."]
+        lines = [f"{capital(self.name)} ({sure})."]
         lines += [f"  Evidence: {e}" for e in self.evidence]
         lines += [f"  {remark}" for remark in self.remarks]
         if self.follows_from:

@@ -12,6 +12,7 @@ from attrs import frozen
 
 from drillpoint.ground.diagnosis.fault import Fault, Undecided, kinds
 from drillpoint.ground.diagnosis.spoken import said_of
+from drillpoint.quantities import capital
 
 if TYPE_CHECKING:
     from drillpoint.ground.diagnosis.faults import Report
@@ -45,17 +46,17 @@ def lines_of(report: Report) -> tuple[Line, ...]:
 
 def _of_fault(fault: Fault) -> Line:
     first = f"It follows from {fault.follows_from}. Put that right first." if fault.follows_from else ""
-    return Line(_capital(fault.name), tuple(_evidence(fault)), fault.confidence, first or fault.cure)
+    return Line(capital(fault.name), tuple(_evidence(fault)), fault.confidence, first or fault.cure)
 
 
 def _evidence(fault: Fault) -> Iterator[str]:
-    yield from (_capital(str(e)) for e in fault.evidence)
+    yield from (capital(str(e)) for e in fault.evidence)
     if fault.oversize is not None and not fault.follows_from:
         yield f"The hole comes out at most {said_of(fault.oversize)} wider because of it."
 
 
 def _of_undecided(left: Undecided) -> Line:
-    return Line(_capital(left.name), tuple(_capital(str(e)) for e in left.evidence), "not decided", READ_AGAIN)
+    return Line(capital(left.name), tuple(capital(str(e)) for e in left.evidence), "not decided", READ_AGAIN)
 
 
 def order_of(report: Report) -> str:
@@ -68,7 +69,7 @@ def notes_of(report: Report) -> tuple[tuple[str, tuple[str, ...]], ...]:
     """What else there is to say, each under its heading."""
     remarks = [r for f in report.faults if not f.follows_from for r in f.remarks]
     effects = [
-        f"{_capital(f.name)}. Hole: {f.kind.hole} Chips: {f.kind.chips} Wear: {f.kind.wear} Likely cause: {f.cause}"
+        f"{capital(f.name)}. Hole: {f.kind.hole} Chips: {f.kind.chips} Wear: {f.kind.wear} Likely cause: {f.cause}"
         for f in report.faults
         if not f.follows_from
     ]
@@ -105,7 +106,7 @@ def _below(report: Report) -> Iterator[str]:
         yield order
     yield from report.signs
     used = {line.certainty for line in lines_of(report)}
-    meanings = (f"{_capital(word)}: {means}." for word, means in CERTAINTY.items() if word in used)
+    meanings = (f"{capital(word)}: {means}." for word, means in CERTAINTY.items() if word in used)
     yield " ".join((*meanings, CAUTION))
 
 
@@ -133,7 +134,3 @@ def _row(line: Line) -> str:
     told = (evidence, escape(line.certainty), escape(line.cure))
     cells = "".join(f'<td style="{_LEFT}">{cell}</td>' for cell in told)
     return f'<tr><th scope="row" style="{_LEFT}">{escape(line.fault)}</th>{cells}</tr>'
-
-
-def _capital(text: str) -> str:
-    return text[0].upper() + text[1:]

@@ -13,7 +13,7 @@ from drillpoint.ground.flute import Flute
 from drillpoint.ground.point import GroundPoint
 from drillpoint.ground.stated import CannotBeGround
 from drillpoint.ground.table import bundle
-from drillpoint.quantities import Quantity, quantity
+from drillpoint.quantities import Quantity, capital, quantity
 
 Angles = Mapping[str, float]
 
@@ -83,7 +83,7 @@ class Setup:
         from drillpoint.ground.settings.setup_tables import setup_tables
 
         before = (f"There is no such set-up: {self.refused}. This is the nearest.",) if self.refused else ()
-        return bundle(setup_tables(self), [f"{note[0].upper()}{note[1:]}." for note in self.notes], before)
+        return bundle(setup_tables(self), [f"{capital(note)}." for note in self.notes], before)
 
 
 def settings_of(flank: ConicalFlank | PlaneFlank) -> dict[str, float]:

@@ -49,7 +49,7 @@ def family_table(setups: Sequence[Setup]) -> Table:
         rows.append(
             (
                 *(sized(q.name, values[q.name]) for q in names),
-                _half_way(setup, seen),
+                relief_half_way(seen),
                 written("heel_clearance", seen.heel_clearance),
             )
         )
@@ -80,11 +80,12 @@ def _comes_out(setup: Setup) -> list[tuple[str, str, str]]:
     ]
     return [
         *rows,
-        ("lip relief at half the radius", "", _half_way(setup, seen)),
+        ("lip relief at half the radius", "", relief_half_way(seen)),
         (LEVEL_AGAIN, "", written("heel_clearance", seen.heel_clearance)),
     ]
 
 
-def _half_way(setup: Setup, seen: Inspection) -> str:
-    relief = seen.lip_at(1, radii=np.array([setup.flute.radius / 2])).relief[0]
+def relief_half_way(seen: Inspection) -> str:
+    """The relief of lip 1 at half the radius, with its unit."""
+    relief = seen.lip_at(1, radii=np.array([seen.diameter / 4])).relief[0]
     return quantity("lip_relief").show(float(relief))
